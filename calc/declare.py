@@ -1,0 +1,140 @@
+"""What a sum is: frozen values from which the form, the command line, the help, the page and the tests are all made."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from calc.kinds import Given
+
+if TYPE_CHECKING:
+    from calc.figure import Figure
+
+MOMENTS = ("sketch", "mark-out", "stock", "cut", "join", "fit", "finish", "piece")
+KINDS = ("length", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows")
+BASES = ("read", "computed", "memory", "common practice", "identity")
+
+Values = Mapping[str, Any]
+"""Every given and answer by name, as numbers: lengths in millimetres, angles in degrees."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Answer:
+    """One thing a sum answers. `kind` decides how it prints; "rows" is a table with `columns` of Answers.
+
+    Volumes are in cubic millimetres, board feet in board feet, percents in hundredths already multiplied (12 prints 12%).
+    `places` is for numbers and percents. An answer whose value is None is not shown.
+    """
+
+    name: str
+    label: str
+    kind: str
+    help: str = ""
+    places: int = 2
+    columns: tuple["Answer", ...] = ()
+
+    def __post_init__(self) -> None:
+        if self.kind not in KINDS or bool(self.columns) != (self.kind == "rows"):
+            raise ValueError(f"answer {self.name!r} has kind {self.kind!r}")
+
+
+@dataclass(frozen=True)
+class AnyOf:
+    """Exactly `count` of the givens `names` are wanted; the rest are answered."""
+
+    count: int
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Formula:
+    """One line of working: `name` equals `text`, in the small notation of `calc.formula`.
+
+    It holds whichever givens were chosen; of several lines for one name the page shows the first whose parts are known.
+    `note` is a few words on why. `within` is how far, in the value's own unit, `work` may differ (for answers put on a mark).
+    """
+
+    name: str
+    text: str
+    note: str = ""
+    within: float = 1e-9
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where a figure or formula comes from. basis: one of BASES. For "common practice" no work is named."""
+
+    work: str
+    where: str = ""
+    basis: str = "read"
+    note: str = ""
+
+    def __post_init__(self) -> None:
+        if self.basis not in BASES:
+            raise ValueError(f"source {self.work!r} has basis {self.basis!r}")
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A warning beside the number. `when` sees all values; without it the caution always stands."""
+
+    say: str
+    when: Callable[[Values], bool] | None = None
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Example:
+    """Typed entries of the worked example, and the story they belong to."""
+
+    givens: Mapping[str, str]
+    story: str
+
+
+@dataclass(frozen=True)
+class Carry:
+    """A sum that usually follows, and which value goes into which of its givens."""
+
+    to: str
+    give: Mapping[str, str]
+    why: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Sum:
+    """One sum. `work` takes every given by name and returns every answer by name; it raises Refusal where no answer exists.
+
+    `proof` returns a dict from a sentence to how far that identity misses (0 is proved), without repeating the formulas.
+    `limits_of` explains in words where the sum stops being true.
+    """
+
+    id: str
+    title: str
+    moment: str
+    question: str
+    asks: tuple[str, ...]
+    purpose: str
+    givens: tuple[Given, ...]
+    answers: tuple[Answer, ...]
+    work: Callable[..., Values]
+    formulas: tuple[Formula, ...]
+    proof: Callable[[Values], Mapping[str, float]]
+    figure: "Callable[[Values], Figure]"
+    sources: tuple[Source, ...]
+    example: Example
+    limits_of: str
+    any_of: AnyOf | None = None
+    cautions: tuple[Caution, ...] = ()
+    carry_on: tuple[Carry, ...] = ()
+
+    def __post_init__(self) -> None:
+        names = [given.name for given in self.givens]
+        chosen = self.any_of.names if self.any_of else ()
+        unknown = (set(self.example.givens) | set(chosen)) - set(names)
+        if self.moment not in MOMENTS or len(set(names)) != len(names) or unknown:
+            raise ValueError(f"sum {self.id!r} is not whole: moment {self.moment!r}, names {names}, unknown {unknown}")
+        if not (self.purpose and self.asks and self.sources and self.formulas and self.limits_of):
+            raise ValueError(f"sum {self.id!r} lacks its purpose, questions, formulas, sources or limits")
+
+    def given(self, name: str) -> Given:
+        """The given called `name`; KeyError when there is none."""
+        return {given.name: given for given in self.givens}[name]

@@ -1,0 +1,38 @@
+"""What is said when an entry cannot be used: which field, what is wrong, what to type instead."""
+
+from dataclasses import dataclass, replace
+
+
+@dataclass(eq=False)
+class Refusal(Exception):
+    """One entry that cannot be used.
+
+    >>> print(Refusal("“1,500” could mean 1500 or 1.5", "type 1500 or 1.5", field="rise", label="Rise"))
+    Rise: “1,500” could mean 1500 or 1.5; type 1500 or 1.5.
+    """
+
+    say: str
+    instead: str = ""
+    field: str = ""
+    label: str = ""
+    source: str = ""
+
+    def __str__(self) -> str:
+        head = f"{self.label or self.field}: " if self.label or self.field else ""
+        tail = f"; {self.instead}" if self.instead else ""
+        source = f" ({self.source})" if self.source else ""
+        return f"{head}{self.say}{tail}{source}."
+
+    def about(self, field: str, label: str) -> "Refusal":
+        """The same refusal, with the field it concerns put in front."""
+        if self.field:
+            return self
+        return replace(self, field=field, label=label)
+
+
+class Refused(Exception):
+    """Every entry of one question that cannot be used, in the order of the form."""
+
+    def __init__(self, refusals: tuple[Refusal, ...]) -> None:
+        super().__init__(" ".join(str(one) for one in refusals))
+        self.refusals = refusals

@@ -1,0 +1,49 @@
+"""Entries made of several: a list of boards, and a reckoning over lengths."""
+
+import re
+from dataclasses import dataclass
+from typing import ClassVar
+
+from calc.bench import Bench
+from calc.errors import Refusal
+from calc.kinds import Given
+from calc.reading import Reading
+
+LONGEST_LIST = 100
+
+
+@dataclass(frozen=True, kw_only=True)
+class Rows(Given):
+    """A list of like things. As text: rows apart by `;` or a new line, the cells of a row by `x`, in the order of `columns`.
+
+    `work` is handed a tuple of dicts from column name to value: for boards "2 x 1 in x 6 in x 8 ft" is
+    ({"count": 2, "thickness": ..., "width": ..., "length": ...},).
+    """
+
+    kind: ClassVar[str] = "rows"
+    columns: tuple[Given, ...]
+
+    def parse(self, text: str, bench: Bench) -> Reading:
+        lines = [line.strip() for line in re.split(r"[;\n]", text) if line.strip()]
+        if not lines or len(lines) > LONGEST_LIST:
+            raise Refusal(f"{len(lines)} rows are listed", f"list 1 to {LONGEST_LIST}, one a line")
+        found = [self._row(at, line, bench) for at, line in enumerate(lines, 1)]
+        return Reading(tuple({name: one.value for name, one in row.items()} for row in found), "",
+                       "; ".join(" x ".join(one.read for one in row.values()) for row in found))
+
+    def _row(self, at: int, line: str, bench: Bench) -> dict[str, Reading]:
+        cells = re.split(r"\s*[x×*]\s*", line, flags=re.IGNORECASE)
+        if len(cells) != len(self.columns):
+            wanted = " x ".join(column.label.lower() for column in self.columns)
+            raise Refusal(f"row {at} has {len(cells)} parts, not {len(self.columns)}", f"type {wanted}")
+        return {column.name: _cell(at, column, cell, bench) for column, cell in zip(self.columns, cells, strict=True)}
+
+    def check(self, found: Reading) -> None:
+        """Rows hold each cell to its own column's limit while reading."""
+
+
+def _cell(at: int, column: Given, text: str, bench: Bench) -> Reading:
+    try:
+        return column.read(text or column.default, bench)
+    except Refusal as refusal:
+        raise Refusal(f"row {at}, {column.label.lower()}: {refusal.say}", refusal.instead) from None

@@ -1,0 +1,106 @@
+"""The one printer: the nearest mark on the maker's rule with what is left over, and every other kind of figure.
+
+Ties go to the even mark (ASME A112.18.1-2018/CSA B125.1-18, annex A, rounds half to even); what is left over is never
+hidden, so nothing printed is further off than it says.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from calc.bench import Bench
+from calc.trig import Number, is_exact
+from calc.units import MM_PER_INCH
+
+MINUS = "−"
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A figure as printed: on the rule, what is left over there, and the same in the other unit."""
+
+    text: str
+    left: str = ""
+    also: str = ""
+
+    def __str__(self) -> str:
+        left = f", {self.left}" if self.left else ""
+        also = f" ({self.also})" if self.also else ""
+        return f"{self.text}{left}{also}"
+
+
+def decimal(value: Number, places: int) -> str:
+    """Decimal text to `places`, ties to even, exact for Fractions; never a negative nothing.
+
+    >>> decimal(Fraction(13, 8), 2)
+    '1.62'
+    """
+    scaled = round(value * 10**places)
+    whole, part = divmod(abs(scaled), 10**places)
+    sign = MINUS if scaled < 0 else ""
+    return f"{sign}{whole}.{part:0{places}d}" if places else f"{sign}{whole}"
+
+
+def plain(value: Number, places: int = 4) -> str:
+    """Decimal text without idle noughts: 2.5, 12, 0.3333."""
+    text = decimal(value, places)
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def fraction(value: Fraction) -> str:
+    """A mixed number as a rule is read: 5 3/8, 3/4, 6; never 16/16."""
+    whole, part = divmod(abs(value), 1)
+    sign = MINUS if value < 0 else ""
+    if not part:
+        return f"{sign}{whole}"
+    return f"{sign}{whole} {part}" if whole else f"{sign}{part}"
+
+
+def marks(value: Number, step: Fraction) -> Fraction:
+    """The mark nearest to `value` on a rule divided into `step`; a tie goes to the even mark."""
+    return round(value / step) * step
+
+
+def length(mm: Number, bench: Bench) -> Shown:
+    """A length in millimetres, as the maker's rule shows it.
+
+    >>> print(length(Fraction(137), Bench(mark="1/16")))
+    5 3/8 in, strong by 0.48 mm (137 mm)
+    """
+    inches = bench.system == "in"
+    one = MM_PER_INCH if inches else Fraction(1)
+    mark = marks(mm / one, bench.step)
+    text = f"{fraction(mark)} in" if inches else f"{plain(mark)} mm"
+    return Shown(text, left_over(mm - mark * one), _other(mm, inches))
+
+
+def _other(mm: Number, inches: bool) -> str:
+    return f"{plain(mm, 1)} mm" if inches else f"{plain(mm / MM_PER_INCH, 3)} in"
+
+
+def left_over(mm: Number) -> str:
+    """What a mark leaves unsaid, in the trade's words: strong (beyond the mark) or scant (short of it)."""
+    if abs(mm) < Fraction(1, 10**6):
+        return ""
+    word = "strong" if mm > 0 else "scant"
+    amount = decimal(abs(mm), 2)
+    return f"{word} by under 0.01 mm" if amount == "0.00" else f"{word} by {amount} mm"
+
+
+def angle(degrees: Number, bench: Bench) -> Shown:
+    """An angle in degrees to a tenth, or in degrees and minutes when the maker asks for them."""
+    if bench.angles == "tenths":
+        return Shown(f"{decimal(degrees, 1)}°", also="" if is_exact(degrees * 10) and degrees * 10 % 1 == 0 else minutes(degrees))
+    return Shown(minutes(degrees), also=f"{decimal(degrees, 2)}°")
+
+
+def minutes(degrees: Number) -> str:
+    """Degrees and whole arcminutes: 14° 2′."""
+    whole, part = divmod(abs(round(degrees * 60)), 60)
+    sign = MINUS if round(degrees * 60) < 0 else ""
+    return f"{sign}{whole}° {part}′"
+
+
+def money(value: Number, bench: Bench) -> Shown:
+    """Money to two places in the maker's own label; nothing is assumed of the currency."""
+    text = decimal(value, 2)
+    return Shown(f"{bench.currency} {text}" if bench.currency else text)
