@@ -16,7 +16,7 @@ __all__ = ["Bench", "Refusal", "Refused", "Result", "Sum", "answer", "pieces", "
 
 
 def answer(sum_id: str, bench: Bench | None = None, /, **givens: object) -> Result:
-    """Answer one sum or piece from what would be typed into it: text, or a whole number or Fraction in the bench's unit.
+    """Answer one sum or piece from what would be typed into it: text, a whole number or Fraction in the bench's unit.
 
     Raises Refused with a sentence for each entry that cannot be used, and Refusal for an unknown sum.
     """

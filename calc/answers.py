@@ -1,4 +1,4 @@
-"""An answered question: typed values, how each prints, the working, the cautions; as text for people, as a dict for machines."""
+"""An answered question: typed values, how each prints, the working, the cautions; for people or machines."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -36,7 +36,9 @@ class Line:
     note: str = ""
 
     def __str__(self) -> str:
-        return f"{self.label} = {self.letters} = {self.numbers} = {self.result}" + (f" ({self.note})" if self.note else "")
+        return f"{self.label} = {self.letters} = {self.numbers} = {self.result}" + (
+            f" ({self.note})" if self.note else ""
+        )
 
 
 def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
@@ -51,7 +53,10 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
         case "percent":
             return Shown(f"{show.plain(value, answer.places)}%")
         case "volume":
-            return Shown(f"{show.decimal(value / factor('cubic_metre', 'mm**3'), 4)} m³", also=f"{show.decimal(value / factor('litre', 'mm**3'), 1)} litres")
+            return Shown(
+                f"{show.decimal(value / factor('cubic_metre', 'mm**3'), 4)} m³",
+                also=f"{show.decimal(value / factor('litre', 'mm**3'), 1)} litres",
+            )
         case "board-feet":
             return Shown(f"{show.plain(value, answer.places)} board feet")
         case "number":
@@ -92,10 +97,16 @@ class Result:
         rows = [[str(cell["text"]) for cell in row] for row in self._rows(answer)]
         widths = [max(map(len, column)) for column in zip([c.label for c in answer.columns], *rows, strict=True)]
         table = [[column.label for column in answer.columns], *rows]
-        return [f"{answer.label}:"] + ["  " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip() for row in table]
+        return [f"{answer.label}:"] + [
+            "  " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
+            for row in table
+        ]
 
     def _rows(self, answer: Answer) -> list[list[dict[str, Any]]]:
-        return [[_cell(column, row.get(column.name), self.bench) for column in answer.columns] for row in self.values[answer.name]]
+        return [
+            [_cell(column, row.get(column.name), self.bench) for column in answer.columns]
+            for row in self.values[answer.name]
+        ]
 
     def to_dict(self) -> dict[str, Any]:
         """The whole answer as plain JSON values; the figure included."""
@@ -103,14 +114,17 @@ class Result:
             "sum": self.sum.id,
             "givens": {one.name: {"typed": one.typed, "read": one.read, "unit": one.unit} for one in self.givens},
             "answers": [self._answer(one) for one in self.answers],
-            "working": [{"label": w.label, "letters": w.letters, "numbers": w.numbers, "result": w.result, "note": w.note} for w in self.working],
+            "working": [
+                {"label": w.label, "letters": w.letters, "numbers": w.numbers, "result": w.result, "note": w.note}
+                for w in self.working
+            ],
             "cautions": [{"say": one.say, "source": one.source} for one in self.cautions],
             "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
             "figure": self.sum.figure(self.values).drawn(self.bench),
         }
 
     def _carried(self, carry: Carry) -> dict[str, str]:
-        kinds = {one.name: one.kind for one in (*self.sum.givens, *self.sum.answers)}
+        kinds = {one.name: one.kind for one in self.sum.named}
         known = {into: name for into, name in carry.give.items() if self.values.get(name) is not None}
         return {into: entry(kinds[name], self.values[name]) for into, name in known.items()}
 
@@ -123,10 +137,14 @@ class Result:
 
 
 def entry(kind: str, value: Any) -> str:
-    """A value as it would be typed into the next sum, exact where it is exact, else to a thousandth of the unit's smallest use."""
+    """A value as it would be typed into the next sum: exact where a rule can show it, else to six places."""
     if kind == "length":
         inches = value / MM_PER_INCH
-        return f"{show.fraction(inches)} in" if is_exact(value) and 64 % inches.denominator == 0 else f"{show.plain(value, 6)} mm"
+        return (
+            f"{show.fraction(inches)} in"
+            if is_exact(value) and 64 % inches.denominator == 0
+            else f"{show.plain(value, 6)} mm"
+        )
     return show.plain(value, 6) if not isinstance(value, str) else value
 
 
@@ -139,5 +157,12 @@ def _cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:
     shown = printed(answer, value, bench)
     exact = isinstance(value, str) or is_exact(value)
     number = value if isinstance(value, str | int) else float(value)
-    return {"text": shown.text, "left": shown.left, "also": shown.also, "value": number, "unit": UNIT_OF.get(answer.kind, ""),
-            "exact": exact, **({"fraction": str(value)} if exact and not isinstance(value, str) else {})}
+    return {
+        "text": shown.text,
+        "left": shown.left,
+        "also": shown.also,
+        "value": number,
+        "unit": UNIT_OF.get(answer.kind, ""),
+        "exact": exact,
+        **({"fraction": str(value)} if exact and not isinstance(value, str) else {}),
+    }

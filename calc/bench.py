@@ -6,8 +6,12 @@ from fractions import Fraction
 from calc.errors import Refusal
 
 MARKS = {
-    "1/8": ("in", Fraction(1, 8)), "1/16": ("in", Fraction(1, 16)), "1/32": ("in", Fraction(1, 32)),
-    "1/64": ("in", Fraction(1, 64)), "mm": ("mm", Fraction(1)), "half mm": ("mm", Fraction(1, 2)),
+    "1/8": ("in", Fraction(1, 8)),
+    "1/16": ("in", Fraction(1, 16)),
+    "1/32": ("in", Fraction(1, 32)),
+    "1/64": ("in", Fraction(1, 64)),
+    "mm": ("mm", Fraction(1)),
+    "half mm": ("mm", Fraction(1, 2)),
 }
 UNITS = ("in", "ft", "mm", "cm", "m")
 ANGLES = ("tenths", "minutes")
@@ -35,7 +39,7 @@ class Bench:
 
     @property
     def system(self) -> str:
-        """"in" or "mm": the unit lengths are answered in."""
+        """ "in" or "mm": the unit lengths are answered in."""
         return MARKS[self.mark][0]
 
     @property

@@ -21,7 +21,7 @@ Values = Mapping[str, Any]
 class Answer:
     """One thing a sum answers. `kind` decides how it prints; "rows" is a table with `columns` of Answers.
 
-    Volumes are in cubic millimetres, board feet in board feet, percents in hundredths already multiplied (12 prints 12%).
+    Volumes are in cubic millimetres, board feet in board feet, percents in hundredths (12 prints 12%).
     `places` is for numbers and percents. An answer whose value is None is not shown.
     """
 
@@ -50,7 +50,8 @@ class Formula:
     """One line of working: `name` equals `text`, in the small notation of `calc.formula`.
 
     It holds whichever givens were chosen; of several lines for one name the page shows the first whose parts are known.
-    `note` is a few words on why. `within` is how far, in the value's own unit, `work` may differ (for answers put on a mark).
+    `note` is a few words on why. `within` is how far `work` may differ, in the value's own unit
+    (for answers put on a mark).
     """
 
     name: str
@@ -101,9 +102,9 @@ class Carry:
 
 @dataclass(frozen=True, kw_only=True)
 class Sum:
-    """One sum. `work` takes every given by name and returns every answer by name; it raises Refusal where no answer exists.
+    """One sum. `work` takes every given by name and returns every answer by name; Refusal where no answer exists.
 
-    `proof` returns a dict from a sentence to how far that identity misses (0 is proved), without repeating the formulas.
+    `proof` returns a dict from a sentence to how far that identity misses (0 is proved); it repeats no formula.
     `limits_of` explains in words where the sum stops being true.
     """
 
@@ -134,6 +135,16 @@ class Sum:
             raise ValueError(f"sum {self.id!r} is not whole: moment {self.moment!r}, names {names}, unknown {unknown}")
         if not (self.purpose and self.asks and self.sources and self.formulas and self.limits_of):
             raise ValueError(f"sum {self.id!r} lacks its purpose, questions, formulas, sources or limits")
+
+    @property
+    def named(self) -> tuple[Given | Answer, ...]:
+        """Everything that has a name and a label: the givens, then the answers."""
+        return (*self.givens, *self.answers)
+
+    @property
+    def labels(self) -> dict[str, str]:
+        """Each name's label as it stands inside a sentence."""
+        return {one.name: one.label[0].lower() + one.label[1:] for one in self.named}
 
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""

@@ -1,4 +1,4 @@
-"""A declaration as plain JSON values: the one public description, from which page, help, completion and search are made."""
+"""A declaration as plain JSON values: the one public description, for page, help, completion and search."""
 
 from typing import Any
 
@@ -10,17 +10,30 @@ from calc.rows import Rows
 
 def describe(one: Sum) -> dict[str, Any]:
     """Everything a page or a machine needs to know of a sum before it is answered."""
-    labels = {named.name: named.label[0].lower() + named.label[1:] for named in (*one.givens, *one.answers)}
     return {
-        "id": one.id, "title": one.title, "moment": one.moment, "question": one.question, "asks": list(one.asks),
-        "purpose": one.purpose, "limits_of": one.limits_of,
+        "id": one.id,
+        "title": one.title,
+        "moment": one.moment,
+        "question": one.question,
+        "asks": list(one.asks),
+        "purpose": one.purpose,
+        "limits_of": one.limits_of,
         "givens": [given(each) for each in one.givens],
         "any_of": {"count": one.any_of.count, "names": list(one.any_of.names)} if one.any_of else None,
         "answers": [answer(each) for each in one.answers],
-        "formulas": [{"name": line.name, "label": labels[line.name], "text": line.text, "note": line.note,
-                      "letters": formula.show(line.text, lambda name, unit: f"{labels[name]} in {formula.PLURAL[unit]}" if unit else labels[name])}
-                     for line in one.formulas],
-        "sources": [{"work": each.work, "where": each.where, "basis": each.basis, "note": each.note} for each in one.sources],
+        "formulas": [
+            {
+                "name": line.name,
+                "label": one.labels[line.name],
+                "text": line.text,
+                "note": line.note,
+                "letters": formula.letters(line.text, one.labels),
+            }
+            for line in one.formulas
+        ],
+        "sources": [
+            {"work": each.work, "where": each.where, "basis": each.basis, "note": each.note} for each in one.sources
+        ],
         "cautions": [{"say": each.say, "source": each.source, "always": each.when is None} for each in one.cautions],
         "example": {"givens": dict(one.example.givens), "story": one.example.story},
         "carry_on": [{"to": each.to, "give": dict(each.give), "why": each.why} for each in one.carry_on],
@@ -30,9 +43,20 @@ def describe(one: Sum) -> dict[str, Any]:
 def given(one: Given) -> dict[str, Any]:
     """One entry: how it is asked for, what it may be."""
     told: dict[str, Any] = {
-        "name": one.name, "label": one.label, "kind": one.kind, "help": one.help, "default": one.default, "default_why": one.default_why,
+        "name": one.name,
+        "label": one.label,
+        "kind": one.kind,
+        "help": one.help,
+        "default": one.default,
+        "default_why": one.default_why,
         "optional": one.optional,
-        "limit": {"low": one.limit.low, "high": one.limit.high, "above": one.limit.above, "below": one.limit.below, "text": one.limit.text()},
+        "limit": {
+            "low": one.limit.low,
+            "high": one.limit.high,
+            "above": one.limit.above,
+            "below": one.limit.below,
+            "text": one.limit.text(),
+        },
     }
     if isinstance(one, Choice):
         told["options"] = [{"key": option.key, "label": option.label} for option in one.options]

@@ -15,8 +15,12 @@ PLACES = {"calc.sums": calc.sums.__path__, "calc.pieces": calc.pieces.__path__}
 @cache
 def modules() -> dict[str, str]:
     """The module of each id, in no import of them: {"hinge-strip": "calc.sums.hinge_strip", ...}."""
-    return {found.name.replace("_", "-"): f"{place}.{found.name}"
-            for place, path in PLACES.items() for found in pkgutil.iter_modules(path) if not found.name.startswith("_")}
+    return {
+        found.name.replace("_", "-"): f"{place}.{found.name}"
+        for place, path in PLACES.items()
+        for found in pkgutil.iter_modules(path)
+        if not found.name.startswith("_")
+    }
 
 
 @cache

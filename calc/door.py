@@ -30,7 +30,14 @@ def handle(request: str) -> str:
 
 def refusal(one: Refusal) -> dict[str, str]:
     """A refusal as plain values."""
-    return {"field": one.field, "label": one.label, "say": one.say, "instead": one.instead, "source": one.source, "text": str(one)}
+    return {
+        "field": one.field,
+        "label": one.label,
+        "say": one.say,
+        "instead": one.instead,
+        "source": one.source,
+        "text": str(one),
+    }
 
 
 def _hello(told: dict[str, Any]) -> dict[str, Any]:

@@ -19,10 +19,19 @@ def reckon(one: Sum, texts: Mapping[str, str], bench: Bench) -> Result:
     """Answer `one` from typed texts by given name. Raises Refused, naming every entry that cannot be used."""
     readings = read(one, texts, bench)
     givens = tuple(
-        Given(given.name, given.label, texts.get(given.name, "").strip(), readings[given.name].read, readings[given.name].unit)
-        for given in one.givens if given.name in readings
+        Given(
+            given.name,
+            given.label,
+            texts.get(given.name, "").strip(),
+            readings[given.name].read,
+            readings[given.name].unit,
+        )
+        for given in one.givens
+        if given.name in readings
     )
-    values = _work(one, {given.name: readings[given.name].value if given.name in readings else None for given in one.givens})
+    values = _work(
+        one, {given.name: readings[given.name].value if given.name in readings else None for given in one.givens}
+    )
     cautions = tuple(caution for caution in one.cautions if caution.when is None or caution.when(values))
     return Result(one, bench, readings, givens, values, working(one, values, set(readings), bench), cautions)
 
@@ -56,7 +65,10 @@ def _stranger(one: Sum, name: str) -> Refusal:
 def _missing(one: Sum, found: Mapping[str, Reading]) -> list[Refusal]:
     some = one.any_of.names if one.any_of else ()
     empty = [given for given in one.givens if given.name not in found and not given.optional and given.name not in some]
-    refusals = [Refusal("nothing is typed here", f"give {given.help[0].lower()}{given.help[1:-1]}", given.name, given.label) for given in empty]
+    refusals = [
+        Refusal("nothing is typed here", f"give {given.help[0].lower()}{given.help[1:-1]}", given.name, given.label)
+        for given in empty
+    ]
     if one.any_of and (count := sum(name in found for name in some)) != one.any_of.count:
         labels = ", ".join(one.given(name).label.lower() for name in some)
         say = f"{one.any_of.count} of {labels} are wanted and {count} given"
@@ -69,18 +81,20 @@ def _work(one: Sum, values: dict[str, Any]) -> Values:
         return {**values, **one.work(**values)}
     except Refusal as refusal:
         label = one.given(refusal.field).label if refusal.field in values else ""
-        raise Refused((Refusal(refusal.say, refusal.instead, refusal.field, refusal.label or label, refusal.source),)) from None
+        raise Refused(
+            (Refusal(refusal.say, refusal.instead, refusal.field, refusal.label or label, refusal.source),)
+        ) from None
 
 
 def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Line, ...]:
     """The lines of working that lead from what was given: for each name the first formula whose parts are all known."""
     lines: list[Line] = []
-    known, labels, kinds = set(known), _labels(one), _kinds(one)
+    known, labels, kinds = set(known), one.labels, _kinds(one)
     for line in one.formulas:
         if line.name in known or values.get(line.name) is None or not formula.names(line.text) <= known:
             continue
         known.add(line.name)
-        letters = formula.show(line.text, lambda name, unit: f"{labels[name]} in {formula.PLURAL[unit]}" if unit else labels[name])
+        letters = formula.letters(line.text, labels)
         numbers = formula.show(line.text, lambda name, unit: said(kinds[name], values[name], bench, unit))
         shown = printed(kinds[line.name], values[line.name], bench)
         result = f"{shown.text}, {shown.left}" if shown.left else shown.text
@@ -88,13 +102,16 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
     return tuple(lines)
 
 
-def _labels(one: Sum) -> dict[str, str]:
-    return {named.name: named.label[0].lower() + named.label[1:] for named in (*one.givens, *one.answers)}
-
-
 def _kinds(one: Sum) -> dict[str, Answer]:
-    givens = {given.name: Answer(name=given.name, label=given.label, kind=given.kind if given.kind in ("length", "angle", "money") else "number")
-              for given in one.givens if given.kind != "rows"}
+    givens = {
+        given.name: Answer(
+            name=given.name,
+            label=given.label,
+            kind=given.kind if given.kind in ("length", "angle", "money") else "number",
+        )
+        for given in one.givens
+        if given.kind != "rows"
+    }
     return givens | {answer.name: answer for answer in one.answers}
 
 
@@ -107,7 +124,11 @@ def said(answer: Answer, value: Any, bench: Bench, unit: str = "") -> str:
         return f"{short(value / MM_PER_INCH, 64)} in" if inches else f"{short(value)} mm"
     if answer.kind == "angle":
         return f"{show.plain(value, 2)}°"
-    return short(value) if answer.kind in ("number", "count", "percent", "money", "board-feet") else printed(answer, value, bench).text
+    return (
+        short(value)
+        if answer.kind in ("number", "count", "percent", "money", "board-feet")
+        else printed(answer, value, bench).text
+    )
 
 
 def short(value: Any, finest: int = 1) -> str:

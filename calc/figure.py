@@ -1,7 +1,7 @@
 """Drawing words: outlines, dimensions, arcs, hatching, grain. Wood is drawn in millimetres, to scale; ink in pixels.
 
-A figure is data: nested lists ["line", {"x1": 0, ...}, ...children]. The page makes elements of it one by one, the documents print
-it as SVG; neither ever parses text as markup. x runs right and y runs up, as on a drawing board.
+A figure is data: nested lists ["line", {"x1": 0, ...}, ...children]. The page makes elements of it one by one, the
+documents print it as SVG; neither ever parses text as markup. x runs right and y runs up, as on a drawing board.
 """
 
 import math
@@ -64,23 +64,34 @@ class Figure:
         seen = self._see(*points)
         self.strokes.append(lambda board, _: ink.hatch(board, seen, degrees, gap=9, kind="grain"))
 
-    def dimension(self, start: Point, end: Point, name: str = "", value: Any = None, away: float = 22, label: str = "") -> None:
+    def dimension(
+        self, start: Point, end: Point, name: str = "", value: Any = None, away: float = 22, label: str = ""
+    ) -> None:
         """A dimension line `away` pixels to the left of the way from start to end (negative: to the right).
 
-        `name` is the given or answer it shows, so that a touch finds its field. `value` in millimetres; without it the distance
-        itself. `label` stands before the figure.
+        `name` is the given or answer it shows, so that a touch finds its field. `value` in millimetres; without it the
+        distance itself. `label` stands before the figure.
         """
         (a, b) = self._see(start, end)
         size = math.dist(a, b) if value is None else value
         self.room += [(*a, abs(away) + 14), (*b, abs(away) + 14)]
-        self.strokes.append(lambda board, bench: ink.dimension(board, a, b, away, name, f"{label} {show.length(size, bench).text}".strip()))
+        self.strokes.append(
+            lambda board, bench: ink.dimension(
+                board, a, b, away, name, f"{label} {show.length(size, bench).text}".strip()
+            )
+        )
 
-    def angle(self, corner: Point, start: Any, end: Any, name: str = "", value: Any = None, reach: float = 46, label: str = "") -> None:
-        """An angle at `corner` from `start` to `end` degrees, drawn `reach` pixels out; `value` defaults to the difference."""
+    def angle(
+        self, corner: Point, start: Any, end: Any, name: str = "", value: Any = None, reach: float = 46, label: str = ""
+    ) -> None:
+        """An angle at `corner` from `start` to `end` degrees, `reach` pixels out; by default sized by the difference."""
         (at,) = self._see(corner)
         size = end - start if value is None else value
-        self.strokes.append(lambda board, bench: ink.angle(board, at, float(start), float(end), reach, name,
-                                                           f"{label} {show.angle(size, bench).text}".strip()))
+        self.strokes.append(
+            lambda board, bench: ink.angle(
+                board, at, float(start), float(end), reach, name, f"{label} {show.angle(size, bench).text}".strip()
+            )
+        )
 
     def note(self, at: Point, text: str, anchor: str = "middle", dx: float = 0, dy: float = 0, name: str = "") -> None:
         """Words at a point, moved by pixels right and up; anchor start, middle or end."""

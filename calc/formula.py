@@ -1,13 +1,14 @@
-"""Formulas as they are shown: read once by Python's own parser, printed as letters, printed with numbers, and worked out.
+"""Formulas as they are shown: read once by Python's own parser, printed in letters, printed in numbers, and worked out.
 
-The notation is arithmetic on names: + - * / **, and the functions of TRADE. `thickness / inch` means the thickness in inches.
-Nothing is ever compiled or run: the tree is walked.
+The notation is arithmetic on names: + - * / **, and the functions of TRADE. `thickness / inch` is the thickness in
+inches. Nothing is ever compiled or run: the tree is walked.
 """
 
 import ast
 import math
 import operator
 from collections.abc import Callable, Mapping
+from fractions import Fraction
 from functools import cache
 from typing import Any
 
@@ -17,11 +18,26 @@ from calc.units import MM_PER_INCH
 UNITS = {"inch": MM_PER_INCH, "foot": 12 * MM_PER_INCH, "mm": 1, "metre": 1000}
 PLURAL = {"inch": "inches", "foot": "feet", "mm": "mm", "metre": "metres"}
 TRADE: dict[str, Callable[..., Any]] = {
-    "sqrt": trig.sqrt, "sin": trig.sin, "cos": trig.cos, "tan": trig.tan, "asin": trig.asin, "acos": trig.acos,
-    "atan": trig.atan, "ceil": math.ceil, "floor": math.floor, "round": round, "abs": abs, "min": min, "max": max,
+    "sqrt": trig.sqrt,
+    "sin": trig.sin,
+    "cos": trig.cos,
+    "tan": trig.tan,
+    "asin": trig.asin,
+    "acos": trig.acos,
+    "atan": trig.atan,
+    "ceil": math.ceil,
+    "floor": math.floor,
+    "round": round,
+    "abs": abs,
+    "min": min,
+    "max": max,
 }
 _WORK: dict[type, Callable[[Any, Any], Any]] = {
-    ast.Add: operator.add, ast.Sub: operator.sub, ast.Mult: operator.mul, ast.Div: operator.truediv, ast.Pow: operator.pow,
+    ast.Add: operator.add,
+    ast.Sub: operator.sub,
+    ast.Mult: operator.mul,
+    ast.Div: operator.truediv,
+    ast.Pow: operator.pow,
 }
 _SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
 _RANK = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.Pow: 4}
@@ -34,7 +50,17 @@ def tree(text: str) -> ast.expr:
     """The formula as a tree; ValueError when it uses more than the notation allows."""
     made = ast.parse(text, mode="eval").body
     for node in ast.walk(made):
-        if not isinstance(node, ast.BinOp | ast.Call | ast.Name | ast.Constant | ast.operator | ast.expr_context | ast.UnaryOp | ast.unaryop):
+        if not isinstance(
+            node,
+            ast.BinOp
+            | ast.Call
+            | ast.Name
+            | ast.Constant
+            | ast.operator
+            | ast.expr_context
+            | ast.UnaryOp
+            | ast.unaryop,
+        ):
             raise ValueError(f"{text!r} uses {type(node).__name__}")
     return made
 
@@ -57,7 +83,7 @@ def work(text: str, values: Mapping[str, Any]) -> Any:
 def _work(node: ast.expr, values: Mapping[str, Any]) -> Any:
     match node:
         case ast.Constant(value=value):
-            return trig.Fraction(str(value))
+            return Fraction(str(value))
         case ast.Name(id=name):
             return UNITS[name] if name in UNITS else values[name]
         case ast.UnaryOp(operand=inner):
@@ -78,6 +104,15 @@ def show(text: str, say: Say) -> str:
     return _show(tree(text), say)
 
 
+def letters(text: str, labels: Mapping[str, str]) -> str:
+    """The formula with every value by its label.
+
+    >>> letters("thickness / inch", {"thickness": "board thickness"})
+    'board thickness in inches'
+    """
+    return show(text, lambda name, unit: f"{labels[name]} in {PLURAL[unit]}" if unit else labels[name])
+
+
 def _show(node: ast.expr, say: Say, rank: int = 0) -> str:
     match node:
         case ast.Constant(value=value):
@@ -91,7 +126,7 @@ def _show(node: ast.expr, say: Say, rank: int = 0) -> str:
             return f"√({inside})" if name == "sqrt" else f"{_NAMES.get(name, name)}({inside})"
         case ast.BinOp(left=ast.Name(id=name), op=ast.Div(), right=ast.Name(id=unit)) if unit in UNITS:
             return _shut(say(name, unit), rank > 3)
-        case ast.BinOp(left=left, op=ast.Pow(), right=ast.Constant(value=power)):
+        case ast.BinOp(left=left, op=ast.Pow(), right=ast.Constant(value=int(power))):
             return _show(left, say, 4) + _POWERS[power]
         case ast.BinOp(left=left, op=sign, right=right):
             mine = _RANK[type(sign)]
@@ -99,7 +134,14 @@ def _show(node: ast.expr, say: Say, rank: int = 0) -> str:
     raise ValueError(f"cannot show {ast.dump(node)}")
 
 
-_NAMES = {"ceil": "round up", "floor": "round down", "round": "nearest whole", "min": "least of", "max": "greatest of", "abs": "size of"}
+_NAMES = {
+    "ceil": "round up",
+    "floor": "round down",
+    "round": "nearest whole",
+    "min": "least of",
+    "max": "greatest of",
+    "abs": "size of",
+}
 
 
 def _shut(text: str, shut: bool) -> str:

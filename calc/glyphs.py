@@ -1,7 +1,7 @@
 """The signs people's keyboards really send, brought to the few the reader knows; anything else is left to be refused.
 
-Every change is one sign for a fixed short text, so the work is linear in the length of what was typed. Digits of scripts
-other than the Latin keyboard's and its full-width twin are refused by name, not guessed at.
+Every change is one sign for a fixed short text, so the work is linear in the length of what was typed. Digits of
+scripts other than the Latin keyboard's and its full-width twin are refused by name, not guessed at.
 """
 
 from fractions import Fraction
@@ -11,8 +11,24 @@ from calc.errors import Refusal
 LONGEST = 200
 
 _VULGAR = {
-    "¼": "1/4", "½": "1/2", "¾": "3/4", "⅐": "1/7", "⅑": "1/9", "⅒": "1/10", "⅓": "1/3", "⅔": "2/3", "⅕": "1/5", "⅖": "2/5",
-    "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+    "¼": "1/4",
+    "½": "1/2",
+    "¾": "3/4",
+    "⅐": "1/7",
+    "⅑": "1/9",
+    "⅒": "1/10",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "⅕": "1/5",
+    "⅖": "2/5",
+    "⅗": "3/5",
+    "⅘": "4/5",
+    "⅙": "1/6",
+    "⅚": "5/6",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
 }
 _ALIKE = {
     " ": "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000\t\n\r",
@@ -47,7 +63,7 @@ def tidy(text: str) -> str:
 
 
 def number(text: str) -> Fraction:
-    """A plain decimal such as 12, 5.375, .5 or 13,6, already tidied, as an exact Fraction; a Refusal for anything else."""
+    """A plain decimal such as 12, 5.375, .5 or 13,6, already tidied, as a Fraction; a Refusal for anything else."""
     whole, mark, part = text.replace(",", ".", 1).partition(".")
     if not (whole + part).isdecimal() or not (whole + part).isascii() or (mark and not part):
         raise Refusal(f"“{text}” is not a number", "type it like 12, 5 3/8 or 5.375")

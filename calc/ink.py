@@ -19,7 +19,9 @@ class Board:
     height: float
 
     @classmethod
-    def fitting(cls, points: list[Spot], room: list[tuple[float, float, float]], wide: float, tall: float, margin: float) -> "Board":
+    def fitting(
+        cls, points: list[Spot], room: list[tuple[float, float, float]], wide: float, tall: float, margin: float
+    ) -> "Board":
         """The board on which all `points` fit into wide x tall, with `room` pixels kept clear about some of them."""
         xs, ys = [x for x, _ in points] or [0.0], [y for _, y in points] or [0.0]
         x0, x1, y0, y1 = min(xs), max(xs), min(ys), max(ys)
@@ -38,8 +40,12 @@ def _pads(room: list[tuple[float, float, float]], box: tuple[float, float, float
     """Clear pixels wanted left, right, below and above: as much as the words standing on each edge need."""
     x0, x1, y0, y1 = box
     near_x, near_y = (x1 - x0) * 0.02 + 1e-9, (y1 - y0) * 0.02 + 1e-9
-    sides = ([r for x, _, r in room if x - x0 <= near_x], [r for x, _, r in room if x1 - x <= near_x],
-             [r for _, y, r in room if y - y0 <= near_y], [r for _, y, r in room if y1 - y <= near_y])
+    sides = (
+        [r for x, _, r in room if x - x0 <= near_x],
+        [r for x, _, r in room if x1 - x <= near_x],
+        [r for _, y, r in room if y - y0 <= near_y],
+        [r for _, y, r in room if y1 - y <= near_y],
+    )
     return [max([margin, *side]) for side in sides]
 
 
@@ -64,14 +70,20 @@ def line(board: Board, start: Spot, end: Spot, kind: str) -> Node:
 
 def stroke(a: Spot, b: Spot, kind: str) -> Node:
     """A straight line between two points already in ink."""
-    return ["line", {"class": kind, "x1": round(a[0], 2), "y1": round(a[1], 2), "x2": round(b[0], 2), "y2": round(b[1], 2)}]
+    return [
+        "line",
+        {"class": kind, "x1": round(a[0], 2), "y1": round(a[1], 2), "x2": round(b[0], 2), "y2": round(b[1], 2)},
+    ]
 
 
 def arc_points(centre: tuple[Any, Any], radius: Any, start: Any, end: Any) -> list[Spot]:
     """Points along an arc, close enough together to look round."""
     steps = max(2, math.ceil(abs(float(end) - float(start)) / 4))
     turns = (math.radians(float(start) + (float(end) - float(start)) * step / steps) for step in range(steps + 1))
-    return [(float(centre[0]) + float(radius) * math.cos(turn), float(centre[1]) + float(radius) * math.sin(turn)) for turn in turns]
+    return [
+        (float(centre[0]) + float(radius) * math.cos(turn), float(centre[1]) + float(radius) * math.sin(turn))
+        for turn in turns
+    ]
 
 
 def hatch(board: Board, spots: list[Spot], degrees: float, gap: float = 6, kind: str = "hatch") -> Node:
@@ -81,8 +93,12 @@ def hatch(board: Board, spots: list[Spot], degrees: float, gap: float = 6, kind:
     turned = [(x * c + y * s, -x * s + y * c) for x, y in inked]
     low, high = min(v for _, v in turned), max(v for _, v in turned)
     levels = [low + gap * (n + 0.5) for n in range(min(400, int((high - low) / gap)))]
-    cuts = [(level, [u for u in _crossings(turned, level)]) for level in levels]
-    back = [((min(us) * c - v * s, min(us) * s + v * c), (max(us) * c - v * s, max(us) * s + v * c)) for v, us in cuts if len(us) > 1]
+    cuts = [(level, _crossings(turned, level)) for level in levels]
+    back = [
+        ((min(us) * c - v * s, min(us) * s + v * c), (max(us) * c - v * s, max(us) * s + v * c))
+        for v, us in cuts
+        if len(us) > 1
+    ]
     return ["g", {"class": kind}, *(stroke(a, b, kind) for a, b in back)]
 
 
@@ -92,15 +108,23 @@ def _crossings(shape: list[Spot], level: float) -> list[float]:
 
 
 def dimension(board: Board, start: Spot, end: Spot, away: float, name: str, text: str) -> Node:
-    """A dimension: two witness lines, the line with its ticks, the figure along it; a place to touch when it has a name."""
+    """A dimension: two witness lines, the line with its ticks, its figure; a name makes it a place to touch."""
     a, b = board.at(start), board.at(end)
     long = math.dist(a, b) or 1.0
     ux, uy = (b[0] - a[0]) / long, (b[1] - a[1]) / long
     nx, ny = uy, -ux
     side = 1 if away >= 0 else -1
     p, q = (a[0] + nx * away, a[1] + ny * away), (b[0] + nx * away, b[1] + ny * away)
-    parts = [stroke((s[0] + nx * 4 * side, s[1] + ny * 4 * side), (t[0] + nx * 4 * side, t[1] + ny * 4 * side), "witness") for s, t in ((a, p), (b, q))]
-    parts += [stroke(p, q, "dim")] + [stroke((t[0] - 3.5 * (ux + nx), t[1] - 3.5 * (uy + ny)), (t[0] + 3.5 * (ux + nx), t[1] + 3.5 * (uy + ny)), "tick") for t in (p, q)]
+    parts = [
+        stroke((s[0] + nx * 4 * side, s[1] + ny * 4 * side), (t[0] + nx * 4 * side, t[1] + ny * 4 * side), "witness")
+        for s, t in ((a, p), (b, q))
+    ]
+    parts += [stroke(p, q, "dim")] + [
+        stroke(
+            (t[0] - 3.5 * (ux + nx), t[1] - 3.5 * (uy + ny)), (t[0] + 3.5 * (ux + nx), t[1] + 3.5 * (uy + ny)), "tick"
+        )
+        for t in (p, q)
+    ]
     middle = ((p[0] + q[0]) / 2 + nx * 9 * side, (p[1] + q[1]) / 2 + ny * 9 * side)
     return touch(name, [*parts, label(middle, text, "middle", _upright(math.degrees(math.atan2(uy, ux))))], middle)
 

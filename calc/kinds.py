@@ -31,7 +31,7 @@ class Limit:
 class Given:
     """One thing a sum asks for.
 
-    name: what `work` calls it. label: what the page and refusals call it. help: one sentence, how it is got at the bench.
+    name: what `work` calls it. label: what the page and refusals call it. help: a sentence, how it is got at the bench.
     default: what an empty field means, as text ("" when it must be given). optional: `work` is handed None when empty.
     """
 
@@ -83,6 +83,7 @@ class Length(Given):
     kind: ClassVar[str] = "length"
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The length in millimetres."""
         found = reader.length(text, bench.unit)
         return Reading(found.mm, found.unit, found.read)
 
@@ -94,6 +95,7 @@ class Angle(Given):
     kind: ClassVar[str] = "angle"
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The angle in degrees."""
         return reading.angle(text)
 
 
@@ -105,6 +107,7 @@ class Number(Given):
     unit: str = ""
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The number."""
         return reading.number(text)
 
 
@@ -122,6 +125,7 @@ class Count(Given):
     kind: ClassVar[str] = "count"
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The whole number."""
         return reading.count(text)
 
 
@@ -141,8 +145,11 @@ class Choice(Given):
     options: tuple[Option, ...]
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The key of the choice, found by its key or its label."""
         wanted = " ".join(text.split()).casefold()
         for option in self.options:
             if wanted in (option.key.casefold(), option.label.casefold()):
                 return Reading(option.key, "", option.label)
-        raise Refusal(f"“{text.strip()[:40]}” is not one of the choices", f"choose {', '.join(o.key for o in self.options)}")
+        raise Refusal(
+            f"“{text.strip()[:40]}” is not one of the choices", f"choose {', '.join(o.key for o in self.options)}"
+        )

@@ -1,13 +1,14 @@
 """What people write, read as an exact number, or refused with what to type instead.
 
-One pass cuts the text into words (numbers, fractions, unit names, signs); a few rules then say which rows of words mean one length
-and one only. Nothing here is ever handed to float(), Fraction() or pint as it was typed.
+One pass cuts the text into words (numbers, fractions, unit names, signs); a few rules then say which rows of words mean
+one length and one only. Nothing here is ever handed to float(), Fraction() or pint as it was typed.
 """
 
 import re
 from collections import deque
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from calc import glyphs
 from calc.errors import Refusal
@@ -15,7 +16,9 @@ from calc.show import MINUS, fraction, plain
 from calc.units import factor
 
 NAMES = {
-    "in": ("in", "inch", "inches", "ins", '"'), "ft": ("ft", "foot", "feet", "'"), "yd": ("yd", "yard", "yards"),
+    "in": ("in", "inch", "inches", "ins", '"'),
+    "ft": ("ft", "foot", "feet", "'"),
+    "yd": ("yd", "yard", "yards"),
     "mm": ("mm", "millimetre", "millimetres", "millimeter", "millimeters"),
     "cm": ("cm", "centimetre", "centimetres", "centimeter", "centimeters"),
     "m": ("m", "metre", "metres", "meter", "meters"),
@@ -25,7 +28,9 @@ SMALLER = {"yd": ("ft", "in"), "ft": ("in",), "m": ("cm", "mm"), "cm": ("mm",), 
 LONGEST = glyphs.LONGEST
 LIKE = "type it like 5 3/8, 5.375 in, 5' 3 1/2\" or 136 mm"
 
-_WORD = re.compile(r"""\s*(?:(?P<fraction>\d+\s?/\s?\d+)|(?P<number>\d[\d.,]*|[.,]\d[\d.,]*)|(?P<unit>[a-z]+\.?|'|")|(?P<sign>-|\+))""")
+_WORD = re.compile(
+    r"""\s*(?:(?P<fraction>\d+\s?/\s?\d+)|(?P<number>\d[\d.,]*|[.,]\d[\d.,]*)|(?P<unit>[a-z]+\.?|'|")|(?P<sign>-|\+))"""
+)
 
 
 @dataclass(frozen=True)
@@ -53,9 +58,9 @@ def words(text: str) -> deque[Word]:
     while at < len(lower):
         match = _WORD.match(lower, at)
         if not match or match.end() == at:
-            raise Refusal(f"“{text[at:at + 20].strip()}” is not part of a length", LIKE)
+            raise Refusal(f"“{text[at : at + 20].strip()}” is not part of a length", LIKE)
         body = match.group().strip()
-        found.append(Word(match.lastgroup or "", body, lower[at] == " ", lower[match.end():match.end() + 1] == " "))
+        found.append(Word(match.lastgroup or "", body, lower[at] == " ", lower[match.end() : match.end() + 1] == " "))
         at = match.end()
     return found
 
@@ -106,9 +111,11 @@ def _parts(found: deque[Word], typed: str, unit: str) -> list[tuple[Fraction, st
             found.popleft()
         value = _value(found, typed)
         parts.append((value, _unit(found, parts, unit)))
-    for (value, big), (_, small) in zip(parts, parts[1:], strict=False):
+    for (value, big), (_, small) in pairwise(parts):
         if small not in SMALLER[big] or value.denominator != 1:
-            raise Refusal(f"“{typed}” could mean two things", "type one number and its unit, or feet and inches like 5' 3 1/2\"")
+            raise Refusal(
+                f"“{typed}” could mean two things", "type one number and its unit, or feet and inches like 5' 3 1/2\""
+            )
     return parts
 
 

@@ -1,4 +1,4 @@
-"""Reading the entries that are not lengths: numbers, counts, angles. The same manners as `calc.reader`: one meaning or a refusal."""
+"""Reading the entries that are not lengths: numbers, counts, angles. One meaning or a refusal, as in `calc.reader`."""
 
 import re
 from dataclasses import dataclass
@@ -12,13 +12,15 @@ from calc.trig import Number, atan
 
 ANGLE_LIKE = "type degrees like 14, 14.5 or 14° 30', or a slope like 1 in 7"
 _FRACTION = re.compile(r"(?:(\d+)[ -])?(\d+) ?/ ?(\d+)")
-_DEGREES = re.compile(r"([\d.,]+) ?(?:°|deg\.?|degrees?)?(?: ?([\d.,]+) ?(?:'|min\.?|minutes?)(?: ?([\d.,]+) ?(?:\"|sec\.?|seconds?))?)?")
+_DEGREES = re.compile(
+    r"([\d.,]+) ?(?:°|deg\.?|degrees?)?(?: ?([\d.,]+) ?(?:'|min\.?|minutes?)(?: ?([\d.,]+) ?(?:\"|sec\.?|seconds?))?)?"
+)
 _ONE_IN = re.compile(r"(.+?) (?:in|to) (.+)|(.+?) ?: ?(.+)")
 
 
 @dataclass(frozen=True)
 class Reading:
-    """One entry as read: its exact value (millimetres, degrees or a plain number), its unit as typed, and what was understood."""
+    """One entry as read: its value (millimetres, degrees or a plain number), its unit as typed, how understood."""
 
     value: Number | str | tuple[object, ...]
     unit: str

@@ -14,7 +14,7 @@ LONGEST_LIST = 100
 
 @dataclass(frozen=True, kw_only=True)
 class Rows(Given):
-    """A list of like things. As text: rows apart by `;` or a new line, the cells of a row by `x`, in the order of `columns`.
+    """A list of like things. As text: rows apart by `;` or a new line, cells by `x`, in the order of `columns`.
 
     `work` is handed a tuple of dicts from column name to value: for boards "2 x 1 in x 6 in x 8 ft" is
     ({"count": 2, "thickness": ..., "width": ..., "length": ...},).
@@ -24,12 +24,16 @@ class Rows(Given):
     columns: tuple[Given, ...]
 
     def parse(self, text: str, bench: Bench) -> Reading:
+        """The rows as a tuple of dicts."""
         lines = [line.strip() for line in re.split(r"[;\n]", text) if line.strip()]
         if not lines or len(lines) > LONGEST_LIST:
             raise Refusal(f"{len(lines)} rows are listed", f"list 1 to {LONGEST_LIST}, one a line")
         found = [self._row(at, line, bench) for at, line in enumerate(lines, 1)]
-        return Reading(tuple({name: one.value for name, one in row.items()} for row in found), "",
-                       "; ".join(" x ".join(one.read for one in row.values()) for row in found))
+        return Reading(
+            tuple({name: one.value for name, one in row.items()} for row in found),
+            "",
+            "; ".join(" x ".join(one.read for one in row.values()) for row in found),
+        )
 
     def _row(self, at: int, line: str, bench: Bench) -> dict[str, Reading]:
         cells = re.split(r"\s*[x×*]\s*", line, flags=re.IGNORECASE)

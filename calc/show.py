@@ -6,6 +6,7 @@ hidden, so nothing printed is further off than it says.
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 from calc.bench import Bench
 from calc.trig import Number, is_exact
@@ -69,15 +70,16 @@ def length(mm: Number, bench: Bench) -> Shown:
     inches = bench.system == "in"
     one = MM_PER_INCH if inches else Fraction(1)
     mark = marks(mm / one, bench.step)
+    rest: Number = mm - mark * one
     text = f"{fraction(mark)} in" if inches else f"{plain(mark)} mm"
-    return Shown(text, left_over(mm - mark * one), _other(mm, inches))
+    return Shown(text, left_over(rest), _other(mm, inches))
 
 
 def _other(mm: Number, inches: bool) -> str:
     return f"{plain(mm, 1)} mm" if inches else f"{plain(mm / MM_PER_INCH, 3)} in"
 
 
-def left_over(mm: Number) -> str:
+def left_over(mm: Any) -> str:
     """What a mark leaves unsaid, in the trade's words: strong (beyond the mark) or scant (short of it)."""
     if abs(mm) < Fraction(1, 10**6):
         return ""
@@ -89,7 +91,8 @@ def left_over(mm: Number) -> str:
 def angle(degrees: Number, bench: Bench) -> Shown:
     """An angle in degrees to a tenth, or in degrees and minutes when the maker asks for them."""
     if bench.angles == "tenths":
-        return Shown(f"{decimal(degrees, 1)}°", also="" if is_exact(degrees * 10) and degrees * 10 % 1 == 0 else minutes(degrees))
+        tidy = is_exact(degrees) and degrees * 10 % 1 == 0
+        return Shown(f"{decimal(degrees, 1)}°", also="" if tidy else minutes(degrees))
     return Shown(minutes(degrees), also=f"{decimal(degrees, 2)}°")
 
 

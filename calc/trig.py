@@ -1,8 +1,8 @@
 """Sines, roots and their like in degrees, exact where exact is possible.
 
 By Niven's theorem (I. Niven, Irrational Numbers, 1956, corollary 3.12) the only rational sines at rational degrees are
-0, 1/2 and 1, and the only rational tangents 0 and 1, each with either sign: those stay Fractions, and a root of a square stays a
-Fraction. All else leaves as a float, so that an answer can say whether it is exact or rounded.
+0, 1/2 and 1, and the only rational tangents 0 and 1, each with either sign: those stay Fractions, and a root of a
+square stays a Fraction. All else leaves as a float, so that an answer can say whether it is exact or rounded.
 """
 
 import math
@@ -11,7 +11,16 @@ from fractions import Fraction
 Number = Fraction | float | int
 
 _HALF = Fraction(1, 2)
-_EXACT_SINES = {0: Fraction(0), 30: _HALF, 90: Fraction(1), 150: _HALF, 180: Fraction(0), 210: -_HALF, 270: Fraction(-1), 330: -_HALF}
+_EXACT_SINES = {
+    0: Fraction(0),
+    30: _HALF,
+    90: Fraction(1),
+    150: _HALF,
+    180: Fraction(0),
+    210: -_HALF,
+    270: Fraction(-1),
+    330: -_HALF,
+}
 
 
 def is_exact(value: object) -> bool:

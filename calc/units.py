@@ -17,7 +17,7 @@ def registry() -> Any:
     """pint's registry over our own short definitions, with Fractions for numbers."""
     import pint
 
-    made = pint.UnitRegistry(None, non_int_type=Fraction, cache_folder=None)
+    made: Any = pint.UnitRegistry(None, non_int_type=Fraction, cache_folder=None)
     made.load_definitions(resources.files("calc").joinpath("units.txt").read_text("utf-8").splitlines())
     return made
 
