@@ -46,6 +46,8 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
     match answer.kind:
         case "length":
             return show.length(value, bench)
+        case "fine":
+            return show.fine(value, bench)
         case "angle":
             return show.angle(value, bench)
         case "money":
@@ -138,7 +140,7 @@ class Result:
 
 def entry(kind: str, value: Any) -> str:
     """A value as it would be typed into the next sum: exact where a rule can show it, else to six places."""
-    if kind == "length":
+    if kind in ("length", "fine"):
         inches = value / MM_PER_INCH
         return (
             f"{show.fraction(inches)} in"
@@ -148,7 +150,7 @@ def entry(kind: str, value: Any) -> str:
     return show.plain(value, 6) if not isinstance(value, str) else value
 
 
-UNIT_OF = {"length": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
+UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
 
 
 def _cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:

@@ -4,13 +4,14 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from calc.bench import Bench
 from calc.kinds import Given
 
 if TYPE_CHECKING:
     from calc.figure import Figure
 
 MOMENTS = ("sketch", "mark-out", "stock", "cut", "join", "fit", "finish", "piece")
-KINDS = ("length", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows")
+KINDS = ("length", "fine", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows")
 BASES = ("read", "computed", "memory", "common practice", "identity")
 
 Values = Mapping[str, Any]
@@ -21,7 +22,8 @@ Values = Mapping[str, Any]
 class Answer:
     """One thing a sum answers. `kind` decides how it prints; "rows" is a table with `columns` of Answers.
 
-    Volumes are in cubic millimetres, board feet in board feet, percents in hundredths (12 prints 12%).
+    "fine" is a length too small for a rule, such as the thickness of a nail. Volumes are in cubic millimetres,
+    board feet in board feet, percents in hundredths (12 prints 12%).
     `places` is for numbers and percents. An answer whose value is None is not shown.
     """
 
@@ -149,3 +151,9 @@ class Sum:
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""
         return {given.name: given for given in self.givens}[name]
+
+    def of(self, **numbers: Any) -> Values:
+        """Every given and answer from numbers (millimetres, degrees), each default taken; how a piece asks a sum."""
+        plain = {one.name: one.parse(one.default, Bench()).value if one.default else None for one in self.givens}
+        given = plain | numbers
+        return {**given, **self.work(**given)}

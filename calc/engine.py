@@ -87,9 +87,12 @@ def _work(one: Sum, values: dict[str, Any]) -> Values:
 
 
 def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Line, ...]:
-    """The lines of working that lead from what was given: for each name the first formula whose parts are all known."""
+    """The lines of working that lead from what was given: for each name the first formula whose parts are all known.
+
+    An answer that has no formula, counted off a list or read from a table, is known from the start.
+    """
     lines: list[Line] = []
-    known, labels, kinds = set(known), one.labels, _kinds(one)
+    known, labels, kinds = known | _looked_up(one, values), one.labels, _kinds(one)
     for line in one.formulas:
         if line.name in known or values.get(line.name) is None or not formula.names(line.text) <= known:
             continue
@@ -100,6 +103,11 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
         result = f"{shown.text}, {shown.left}" if shown.left else shown.text
         lines.append(Line(labels[line.name][0].upper() + labels[line.name][1:], letters, numbers, result, line.note))
     return tuple(lines)
+
+
+def _looked_up(one: Sum, values: Values) -> set[str]:
+    worked = {line.name for line in one.formulas}
+    return {one.name for one in one.answers if one.name not in worked and values.get(one.name) is not None}
 
 
 def _kinds(one: Sum) -> dict[str, Answer]:

@@ -75,6 +75,16 @@ def length(mm: Number, bench: Bench) -> Shown:
     return Shown(text, left_over(rest), _other(mm, inches))
 
 
+def fine(mm: Number, bench: Bench) -> Shown:
+    """A length too small for a rule, in hundredths of a millimetre and thousandths of an inch.
+
+    >>> print(fine(Fraction(287, 100), Bench(mark="mm")))
+    2.87 mm (0.113 in)
+    """
+    metric, inch = f"{plain(mm, 2)} mm", f"{decimal(mm / MM_PER_INCH, 3)} in"
+    return Shown(inch, also=metric) if bench.system == "in" else Shown(metric, also=inch)
+
+
 def _other(mm: Number, inches: bool) -> str:
     return f"{plain(mm, 1)} mm" if inches else f"{plain(mm / MM_PER_INCH, 3)} in"
 
