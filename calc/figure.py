@@ -12,6 +12,7 @@ from typing import Any
 
 from calc import ink, show
 from calc.bench import Bench
+from calc.room import Room, of_angle, of_dimension, of_words
 
 Point = tuple[Any, Any]
 Node = list[Any]
@@ -31,7 +32,7 @@ class Figure:
     wide: float = WIDE
     tall: float = TALL
     points: list[tuple[float, float]] = field(default_factory=list)
-    room: list[tuple[float, float, float]] = field(default_factory=list)
+    rooms: list[Room] = field(default_factory=list)
     strokes: list[Callable[["ink.Board", Bench], Node]] = field(default_factory=list)
 
     def _see(self, *points: Point) -> list[tuple[float, float]]:
@@ -74,7 +75,7 @@ class Figure:
         """
         (a, b) = self._see(start, end)
         size = math.dist(a, b) if value is None else value
-        self.room += [(*a, abs(away) + 14), (*b, abs(away) + 14)]
+        self.rooms += of_dimension(a, b, away, label)
         self.strokes.append(
             lambda board, bench: ink.dimension(
                 board, a, b, away, name, f"{label} {show.length(size, bench).text}".strip()
@@ -84,9 +85,10 @@ class Figure:
     def angle(
         self, corner: Point, start: Any, end: Any, name: str = "", value: Any = None, reach: float = 46, label: str = ""
     ) -> None:
-        """An angle at `corner` from `start` to `end` degrees, `reach` pixels out; by default sized by the difference."""
+        """An angle at `corner` from `start` to `end` degrees, `reach` pixels out; sized by the difference."""
         (at,) = self._see(corner)
         size = end - start if value is None else value
+        self.rooms.append(of_angle(at, start, end, reach, label))
         self.strokes.append(
             lambda board, bench: ink.angle(
                 board, at, float(start), float(end), reach, name, f"{label} {show.angle(size, bench).text}".strip()
@@ -96,12 +98,12 @@ class Figure:
     def note(self, at: Point, text: str, anchor: str = "middle", dx: float = 0, dy: float = 0, name: str = "") -> None:
         """Words at a point, moved by pixels right and up; anchor start, middle or end."""
         (seen,) = self._see(at)
-        self.room.append((*seen, max(abs(dx), abs(dy)) + 10))
+        self.rooms.append(of_words(seen, text, anchor, dx, dy))
         self.strokes.append(lambda board, _: ink.words(board, seen, text, anchor, dx, dy, name))
 
     def drawn(self, bench: Bench) -> dict[str, Any]:
         """The figure as plain data: {"width", "height", "title", "desc", "nodes"}."""
-        board = ink.Board.fitting(self.points, self.room, self.wide, self.tall, MARGIN)
+        board = ink.Board.fitting(self.points, self.rooms, self.wide, self.tall, MARGIN)
         nodes = [stroke(board, bench) for stroke in self.strokes]
         return {"width": board.width, "height": board.height, "title": self.title, "desc": self.desc, "nodes": nodes}
 

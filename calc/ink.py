@@ -4,6 +4,9 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
+from calc.room import Room, about, spread
+from calc.room import scale as fit
+
 Spot = tuple[float, float]
 Node = list[Any]
 
@@ -19,34 +22,18 @@ class Board:
     height: float
 
     @classmethod
-    def fitting(
-        cls, points: list[Spot], room: list[tuple[float, float, float]], wide: float, tall: float, margin: float
-    ) -> "Board":
-        """The board on which all `points` fit into wide x tall, with `room` pixels kept clear about some of them."""
+    def fitting(cls, points: list[Spot], rooms: list[Room], wide: float, tall: float, margin: float) -> "Board":
+        """The board on which all `points` fit into wide x tall with a margin, and `rooms` for the words about them."""
         xs, ys = [x for x, _ in points] or [0.0], [y for _, y in points] or [0.0]
-        x0, x1, y0, y1 = min(xs), max(xs), min(ys), max(ys)
-        pad = _pads(room, (x0, x1, y0, y1), margin)
-        scale = min((wide - pad[0] - pad[1]) / max(x1 - x0, 1e-9), (tall - pad[2] - pad[3]) / max(y1 - y0, 1e-9))
-        spare = (wide - pad[0] - pad[1] - (x1 - x0) * scale) / 2
-        height = (y1 - y0) * scale + pad[2] + pad[3]
-        return cls(scale, pad[0] + spare - x0 * scale, pad[3] + y1 * scale, wide, round(height, 2))
+        corners = (min(xs), min(ys)), (max(xs), max(ys))
+        needed = [about(corner, 0, 0, margin, margin) for corner in corners] + rooms
+        scale = fit(needed, wide, tall)
+        left, right, down, up = spread(needed, scale)
+        return cls(scale, (wide - right - left) / 2, up, wide, round(up - down, 2))
 
     def at(self, spot: Spot) -> Spot:
         """Where a point of the wood falls in ink."""
         return round(self.left + spot[0] * self.scale, 2), round(self.top - spot[1] * self.scale, 2)
-
-
-def _pads(room: list[tuple[float, float, float]], box: tuple[float, float, float, float], margin: float) -> list[float]:
-    """Clear pixels wanted left, right, below and above: as much as the words standing on each edge need."""
-    x0, x1, y0, y1 = box
-    near_x, near_y = (x1 - x0) * 0.02 + 1e-9, (y1 - y0) * 0.02 + 1e-9
-    sides = (
-        [r for x, _, r in room if x - x0 <= near_x],
-        [r for x, _, r in room if x1 - x <= near_x],
-        [r for _, y, r in room if y - y0 <= near_y],
-        [r for _, y, r in room if y1 - y <= near_y],
-    )
-    return [max([margin, *side]) for side in sides]
 
 
 def _list(board: Board, spots: list[Spot]) -> str:
