@@ -35,7 +35,8 @@ class Figure:
         """Where the figure is from, in words."""
         if self.remembered:
             return CHECK
-        return "; ".join(part for part in (work(self.source) if self.source else "", self.note) if part) or self.basis
+        ours = "" if self.basis == "read" else self.note
+        return "; ".join(part for part in (work(self.source), ours) if part)
 
 
 @cache
@@ -53,7 +54,7 @@ def figure(row: Mapping[str, str], column: str = "value", scale: Fraction | int 
     """
     told = number(row[column]).value
     assert isinstance(told, Fraction)
-    return Figure(told * scale, row["source"], row["basis"])
+    return Figure(told * scale, row["source"], row["basis"], row.get("note", ""))
 
 
 def work(source: str) -> str:

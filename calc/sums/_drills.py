@@ -1,0 +1,56 @@
+"""Drills on the rack: fractions of an inch, numbers, millimetres; the nearest that is not too big, or not too small."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from calc import show, tables
+from calc.errors import Refusal
+from calc.units import MM_PER_INCH
+
+Size = Fraction | float
+
+
+@dataclass(frozen=True)
+class Drill:
+    """One drill: what is written on it, and its diameter in millimetres."""
+
+    name: str
+    diameter: Fraction
+
+
+@cache
+def inch() -> tuple[Drill, ...]:
+    """Fractional drills: by 1/64 in to 1/2 in, then by 1/16 in to 1 1/2 in (common practice)."""
+    sizes = [Fraction(n, 64) for n in range(1, 33)] + [Fraction(n, 16) for n in range(9, 25)]
+    return tuple(Drill(f"{show.fraction(size)} in", size * MM_PER_INCH) for size in sizes)
+
+
+@cache
+def metric() -> tuple[Drill, ...]:
+    """Metric drills: by 0.1 mm from 0.5 mm to 10 mm, by 0.5 mm to 13 mm, by 1 mm to 40 mm (common practice)."""
+    tenths = [*range(5, 101), *range(105, 135, 5), *range(140, 410, 10)]
+    return tuple(Drill(f"{show.plain(Fraction(n, 10))} mm", Fraction(n, 10)) for n in tenths)
+
+
+@cache
+def numbered() -> tuple[Drill, ...]:
+    """Number drills that the table lists, thinnest first."""
+    found = [
+        (row["drill_number"], tables.figure(row, "diameter_in", MM_PER_INCH))
+        for row in tables.rows("number_drill_sizes")
+    ]
+    return tuple(sorted((Drill(f"No. {name}", size.value) for name, size in found), key=lambda drill: drill.diameter))
+
+
+def at_most(size: Size, rack: tuple[Drill, ...]) -> Drill | None:
+    """The thickest drill of the rack no thicker than `size`; None when all are."""
+    return max((drill for drill in rack if drill.diameter <= size), key=lambda drill: drill.diameter, default=None)
+
+
+def at_least(size: Size, rack: tuple[Drill, ...], field: str) -> Drill:
+    """The thinnest drill of the rack no thinner than `size`; a Refusal about `field` when none is."""
+    found = min((drill for drill in rack if drill.diameter >= size), key=lambda drill: drill.diameter, default=None)
+    if found is None:
+        raise Refusal(f"no drill here is {show.plain(size, 1)} mm or thicker", "make it smaller", field)
+    return found

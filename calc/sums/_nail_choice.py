@@ -1,0 +1,101 @@
+"""Choosing the nail: by the length it should have and the wood there is to hold it; then its hole."""
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import Any
+
+from calc import show, tables
+from calc.declare import Values
+from calc.errors import Refusal
+from calc.sums import _drills
+from calc.sums._nails import Nail, stock
+from calc.trig import Number
+
+MEASURE = "not in the table; measure yours and enter it"
+YOURS = "measured by you"
+
+
+def rule(name: str) -> Fraction:
+    """A rule of the trade from the table of nail rules, as a plain number."""
+    return tables.figure(next(row for row in tables.rows("nail_rules") if row["id"] == name)).value
+
+
+def choose(kind: str, wanted: Number, low: Number, high: Number | None) -> Nail:
+    """The shortest nail longer than `low`, not longer than `high`, of at least `wanted`; else the longest there is."""
+    fits = [nail for nail in stock(kind) if nail.length.value > low and (high is None or nail.length.value <= high)]
+    if not fits:
+        raise _none(kind, low, high)
+    longest = fits[-1].length.value
+    return next(nail for nail in fits if nail.length.value >= min(wanted, longest))
+
+
+def _none(kind: str, low: Number, high: Number | None) -> Refusal:
+    sizes = [nail.length.value for nail in stock(kind)]
+    told = f"nails of this kind run from {show.plain(sizes[0], 1)} to {show.plain(sizes[-1], 1)} mm"
+    if high is None:
+        return Refusal(f"{told} and none comes through {show.plain(low, 1)} mm of wood", "choose another kind", "kind")
+    room = f"longer than {show.plain(low, 1)} mm and no longer than {show.plain(high, 1)} mm"
+    return Refusal(f"{told} and none is {room}", "choose another kind, or let the nail be clinched", "kind")
+
+
+def stands(nail: Nail, through: Number, behind: Number, clinched: bool) -> Values:
+    """Where the nail is: in the second piece, short of its far side, or out beyond it; None for what does not apply."""
+    long = nail.length.value
+    into = min(long - through, behind)
+    return {
+        "nail": nail.name,
+        "length": long,
+        "into": into,
+        "share": 100 * into / long,
+        "left": None if clinched else through + behind - long,
+        "out": long - through - behind if clinched else None,
+        "length_from": nail.length.said,
+    }
+
+
+def bore(nail: Nail, wood: str, measured: Fraction | None) -> Values:
+    """Thickness, gauge and where they are from; the widest hole to bore, and the drill for it."""
+    ratio = 100 * rule(f"nail_prebore_{wood}")
+    if measured is not None:
+        return {
+            "diameter": measured,
+            "gauge": None,
+            "thickness_from": YOURS,
+            "ratio": ratio,
+            **_hole(measured * ratio / 100),
+        }
+    known = {"ratio": ratio, "gauge": nail.gauge or None}
+    if nail.diameter is None:
+        return {**known, "diameter": None, "thickness_from": MEASURE, "hole": None, "drill": None, "drill_size": None}
+    return {
+        **known,
+        "diameter": nail.diameter.value,
+        "thickness_from": nail.diameter.said,
+        **_hole(nail.diameter.value * ratio / 100),
+    }
+
+
+def _hole(hole: Fraction) -> Mapping[str, Any]:
+    """The hole and the drills nearest to it of those no thicker: metric, fraction, and number where that is nearer."""
+    metric, inch, number = (_drills.at_most(hole, rack()) for rack in (_drills.metric, _drills.inch, _drills.numbered))
+    near = [
+        drill for drill in (inch, number) if drill and (drill is inch or not inch or drill.diameter > inch.diameter)
+    ]
+    names = [metric.name] if metric else []
+    told = names + [f"{drill.name} ({show.plain(drill.diameter, 2)} mm)" for drill in near]
+    best = max(drill.diameter for drill in (metric, *near) if drill)
+    return {"hole": hole, "drill": ", or ".join(told), "drill_size": best}
+
+
+def near(kind: str, nail: Nail, wanted: Number, path: tuple[Number, Number]) -> list[dict[str, Any]]:
+    """The chosen nail and up to two either side of it in the list, and how each would stand."""
+    shop = stock(kind)
+    at = shop.index(nail)
+    return [_stood(one, wanted, path) for one in shop[max(0, at - 2) : at + 3]]
+
+
+def _stood(nail: Nail, wanted: Number, path: tuple[Number, Number]) -> dict[str, Any]:
+    long, (through, behind) = nail.length.value, path
+    into = max(min(long - through, behind), Fraction(0))
+    word = "comes through" if long > through + behind else "long enough" if long >= wanted else "short"
+    return {"nail": nail.name, "length": long, "into": into, "share": 100 * into / long, "word": word}
