@@ -41,6 +41,8 @@ _ALIKE = {
     "÷": "\u2797",
     "°": "\u00ba\u02da",
     ":": "\u2236\uff1a",
+    "mm": "\u339c",
+    "cm": "\u339d",
 }
 _TABLE = {ord(sign): text for text, signs in _ALIKE.items() for sign in signs}
 _TABLE |= {0xFF01 + offset: chr(0x21 + offset) for offset in range(94) if 0xFF01 + offset not in _TABLE}
@@ -57,16 +59,26 @@ def tidy(text: str) -> str:
         raise Refusal(f"this is {len(text)} characters long", f"type at most {LONGEST}")
     plain = " ".join(text.translate(_TABLE).replace("''", '"').split())
     for sign in plain:
-        if not sign.isascii() and (sign.isdigit() or sign.isnumeric()):
-            raise Refusal(f"“{sign}” is a digit this does not read", "type the digits 0 to 9")
+        if not sign.isascii() and sign.isnumeric():
+            raise Refusal(f"{quoted(sign)} is a digit this does not read", "type the digits 0 to 9")
     return plain
+
+
+def quoted(text: str) -> str:
+    """What was typed, in quotation marks, cut short when long."""
+    return f"“{clipped(text)}”"
+
+
+def clipped(text: str) -> str:
+    """A text cut short when long."""
+    return text if len(text) <= 40 else f"{text[:38]}…"
 
 
 def number(text: str) -> Fraction:
     """A plain decimal such as 12, 5.375, .5 or 13,6, already tidied, as a Fraction; a Refusal for anything else."""
     whole, mark, part = text.replace(",", ".", 1).partition(".")
     if not (whole + part).isdecimal() or not (whole + part).isascii() or (mark and not part):
-        raise Refusal(f"“{text}” is not a number", "type it like 12, 5 3/8 or 5.375")
+        raise Refusal(f"{quoted(text)} is not a number", "type it like 12, 5 3/8 or 5.375, with one point and no other")
     if "," in text and len(part) == 3 and whole.strip("0"):
-        raise Refusal(f"“{text}” could mean {whole}{part} or {whole}.{part}", f"type {whole}{part} or {whole}.{part}")
+        raise Refusal(f"{quoted(text)} could mean {whole}{part} or {whole}.{part}", "type the one that is meant")
     return Fraction(int(whole + part), 10 ** len(part))

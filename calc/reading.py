@@ -1,58 +1,66 @@
 """Reading the entries that are not lengths: numbers, counts, angles. One meaning or a refusal, as in `calc.reader`."""
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
-from calc import glyphs
-from calc.errors import Refusal
+from calc.glyphs import tidy
 from calc.reader import said
-from calc.show import MINUS, fraction, plain
-from calc.trig import Number, atan
+from calc.show import MINUS, decimal, plain
+from calc.trig import atan
+from calc.words import Words
 
+NUMBER_LIKE = "type a number like 12, 2.5 or 1 1/2"
 ANGLE_LIKE = "type degrees like 14, 14.5 or 14° 30', or a slope like 1 in 7"
-_FRACTION = re.compile(r"(?:(\d+)[ -])?(\d+) ?/ ?(\d+)")
-_DEGREES = re.compile(
-    r"([\d.,]+) ?(?:°|deg\.?|degrees?)?(?: ?([\d.,]+) ?(?:'|min\.?|minutes?)(?: ?([\d.,]+) ?(?:\"|sec\.?|seconds?))?)?"
-)
-_ONE_IN = re.compile(r"(.+?) (?:in|to) (.+)|(.+?) ?: ?(.+)")
+DEGREES = ("°", "deg", "degs", "degree", "degrees")
+MINUTES = ("'", "min", "mins", "minute", "minutes")
+SECONDS = ('"', "sec", "secs", "second", "seconds")
+SLOPES = ("in", "to", ":", "%")
+CURRENCIES = ("£", "$", "€", "¥")
 
 
 @dataclass(frozen=True)
 class Reading:
-    """One entry as read: its value (millimetres, degrees or a plain number), its unit as typed, how understood."""
+    """One entry as read: its value (millimetres, degrees, a number, a key, rows), its unit as typed, how understood."""
 
-    value: Number | str | tuple[object, ...]
+    value: Any
     unit: str
     read: str
 
 
-def number(text: str) -> Reading:
-    """A plain number, at most one fraction: 7, 2.5, 1 1/2. Raises Refusal."""
-    value = _number(glyphs.tidy(text))
-    return Reading(value, "", said(value))
+def number(text: str, unit: str = "") -> Reading:
+    """A plain number, at most one fraction: 7, 2.5, 1 1/2; its own `unit` may stand behind it. Raises Refusal."""
+    value = _number(text, unit)
+    return Reading(value, "", said(value, unit))
 
 
-def _number(typed: str) -> Fraction:
-    if not typed:
-        raise Refusal("nothing is typed here", "type a number like 12 or 2.5")
-    sign = -1 if typed[0] == "-" else 1
-    body = typed.lstrip("+-") if typed[0] in "+-" and typed[1:2] not in ("+", "-") else typed
-    match = _FRACTION.fullmatch(body)
-    if not match:
-        return sign * glyphs.number(body)
-    whole, top, bottom = (int(part or 0) for part in match.groups())
-    if not bottom or (match[1] and top >= bottom):
-        raise Refusal(f"“{typed}” is not a fraction this can read", "type it like 3/8 or 1 1/2")
-    return sign * (whole + Fraction(top, bottom))
+def _number(text: str, unit: str = "") -> Fraction:
+    words = Words(tidy(text).removesuffix(tidy(unit)), NUMBER_LIKE)
+    value = words.sign() * words.value()
+    if words.rest:
+        raise words.refusal("is more than a number")
+    return value
+
+
+def money(text: str, label: str = "") -> Reading:
+    """An amount, with or without a currency sign or the maker's own label. Raises Refusal.
+
+    >>> money("£3.20").read
+    '3.20'
+    """
+    typed = tidy(text)
+    for sign in (tidy(label), *CURRENCIES):
+        typed = typed.removeprefix(sign).removesuffix(sign).strip()
+    value = _number(typed)
+    return Reading(value, "", decimal(value, 2) if 100 % value.denominator == 0 else said(value, ""))
 
 
 def count(text: str) -> Reading:
     """A whole number. Raises Refusal for anything with a part left over."""
-    value = _number(glyphs.tidy(text))
+    value = _number(text)
     if value.denominator != 1:
-        raise Refusal(f"“{text.strip()}” is not a whole number", f"type {round(value)} or another whole number")
-    return Reading(int(value), "", fraction(value))
+        raise Words(text, f"type {round(value)} or another whole number").refusal("is not a whole number")
+    return Reading(int(value), "", said(value))
 
 
 def angle(text: str) -> Reading:
@@ -61,27 +69,35 @@ def angle(text: str) -> Reading:
     >>> angle("14° 30'").value
     Fraction(29, 2)
     """
-    typed = glyphs.tidy(text).lower()
-    sign, body = (-1, typed[1:].strip()) if typed[:1] == "-" else (1, typed)
-    if match := _DEGREES.fullmatch(body):
-        return _degrees(sign, match)
-    ratio = sign * _ratio(body)
-    return Reading(atan(ratio), "ratio", f"{MINUS if sign < 0 else ''}{body}, {plain(atan(ratio), 2)}°")
+    words = Words(text, ANGLE_LIKE)
+    sign, lone = words.sign(), words.next("fraction")
+    value = words.value()
+    if words.next("unit", *SLOPES):
+        return _slope(words, sign * value)
+    if lone and not words.rest:
+        raise words.refusal("could mean degrees or a slope", "put ° after it, or write the slope like 3 in 12")
+    return _degrees(words, sign, value)
 
 
-def _degrees(sign: int, match: re.Match[str]) -> Reading:
-    parts = [glyphs.number(part) if part else Fraction(0) for part in match.groups()]
-    if any(part >= 60 for part in parts[1:]) or (match[2] and parts[0] % 1):
-        raise Refusal(f"“{match[0]}” is not an angle this can read", ANGLE_LIKE)
-    value = sign * (parts[0] + parts[1] / 60 + parts[2] / 3600)
-    return Reading(value, "deg", f"{plain(value, 4)}°")
+def _slope(words: Words, rise: Fraction) -> Reading:
+    run = Fraction(100) if words.unit() == "%" else words.value()
+    if words.rest or not run:
+        raise words.refusal("is not a slope this can read")
+    degrees = atan(rise / run)
+    return Reading(degrees, "ratio", f"{words.typed.replace('-', MINUS)}, {plain(degrees, 2)}°")
 
 
-def _ratio(typed: str) -> Fraction:
-    match = _ONE_IN.fullmatch(typed)
-    if not match and not typed.endswith("%"):
-        raise Refusal(f"“{typed}” is not an angle this can read" if typed else "nothing is typed here", ANGLE_LIKE)
-    rise, run = (match[1] or match[3], match[2] or match[4]) if match else (typed[:-1].strip(), "100")
-    if not (below := _number(run)):
-        raise Refusal("a slope cannot run over nothing", ANGLE_LIKE)
-    return _number(rise) / below
+def _degrees(words: Words, sign: int, value: Fraction) -> Reading:
+    """The rest of an angle: its degree sign, then minutes, then seconds, each whole but the last."""
+    if words.rest and not words.next("number") and words.unit() not in DEGREES:
+        raise words.refusal("is not an angle this can read")
+    parts = [value]
+    for units in (MINUTES, SECONDS):
+        if words.rest:
+            parts.append(words.value())
+            if words.unit() not in units:
+                raise words.refusal("is not an angle this can read")
+    if words.rest or any(part.denominator > 1 for part in parts[:-1]) or any(part >= 60 for part in parts[1:]):
+        raise words.refusal("is not an angle this can read")
+    degrees = sign * sum((part / 60**place for place, part in enumerate(parts)), Fraction(0))
+    return Reading(degrees, "deg", f"{plain(degrees, 4)}°")
