@@ -4,7 +4,7 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
-from calc.room import Room, about, spread
+from calc.room import Room, about, by_angle, spread
 from calc.room import scale as fit
 
 Spot = tuple[float, float]
@@ -138,13 +138,12 @@ def touch(name: str, parts: list[Node], at: Spot) -> Node:
 
 
 def angle(board: Board, corner: Spot, start: float, end: float, reach: float, name: str, text: str) -> Node:
-    """An angle's arc `reach` pixels from its corner, its figure beyond the arc."""
+    """An angle's arc `reach` pixels from its corner, its figure beyond the arc, or beside an angle too slim."""
     x, y = board.at(corner)
     turns = [math.radians(start + (end - start) * n / 16) for n in range(17)]
     spots = " ".join(f"{round(x + reach * math.cos(t), 2)},{round(y - reach * math.sin(t), 2)}" for t in turns)
-    middle = math.radians((start + end) / 2)
-    at = (x + (reach + 12) * math.cos(middle), y - (reach + 12) * math.sin(middle))
-    anchor = "start" if math.cos(middle) > 0.3 else "end" if math.cos(middle) < -0.3 else "middle"
+    dx, dy, anchor = by_angle(start, end, reach)
+    at = (x + dx, y - dy)
     return touch(name, [["polyline", {"class": "dim open", "points": spots}], label(at, text, anchor)], at)
 
 

@@ -46,10 +46,25 @@ def of_dimension(a: tuple[float, float], b: tuple[float, float], away: float, la
 
 
 def of_angle(corner: tuple[float, float], start: Any, end: Any, reach: float, label: str) -> Room:
-    """Room for the figure beyond an angle's arc, as `calc.ink.angle` sets it."""
-    middle, out = math.radians((float(start) + float(end)) / 2), reach + 12
+    """Room for the figure of an angle, as `calc.ink.angle` sets it."""
+    dx, dy, anchor = by_angle(float(start), float(end), reach)
+    return of_words(corner, f"{label} 88° 88′".strip(), anchor, dx, dy)
+
+
+def by_angle(start: float, end: float, reach: float) -> tuple[float, float, str]:
+    """Where an angle's figure stands from its corner (pixels right, up) and its anchor: beyond the arc, or, where the
+    angle is too slim to hold words, outside its second leg."""
+    out = reach + 12
+    if out * math.radians(abs(end - start)) < 2.3 * HALF_LINE:
+        turn = math.radians(end)
+        return (
+            out * math.cos(turn) - 2 * HALF_LINE * math.sin(turn),
+            out * math.sin(turn) + 2 * HALF_LINE * math.cos(turn),
+            "middle",
+        )
+    middle = math.radians((start + end) / 2)
     anchor = "start" if math.cos(middle) > 0.3 else "end" if math.cos(middle) < -0.3 else "middle"
-    return of_words(corner, f"{label} 88° 88′".strip(), anchor, out * math.cos(middle), out * math.sin(middle))
+    return out * math.cos(middle), out * math.sin(middle), anchor
 
 
 def spread(rooms: list[Room], scale: float) -> tuple[float, float, float, float]:
