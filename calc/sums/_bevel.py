@@ -1,0 +1,94 @@
+"""The working of bevel: the pair by a full search over the marks, its proof and its drawing."""
+
+from fractions import Fraction
+from typing import Any
+
+from calc import rule, trig
+from calc.declare import Values
+from calc.errors import Refusal
+from calc.figure import Figure
+from calc.trig import Number
+
+STEEP = 70
+"""Degrees from which the drawing's rise is told on the free side."""
+
+
+def work(angle: Any, rise: Any, run: Any, mark: str, longest: Any, cut: Any, radius: Any) -> Values:
+    """The pair by a full search over the marks; the angle, where it is asked, from its rise and run."""
+    tangent = _tangent(angle, rise, run)
+    wanted = angle if angle is not None else trig.atan(tangent)
+    legs = rule.nearest_pair(Fraction(tangent), int(longest / rule.step(mark)))
+    if not all(legs):
+        say = f"this is nearer to {'square' if tangent > 1 else 'straight'} than to any two marks of the rule"
+        raise Refusal(say, "choose a finer mark or a longer leg", "longest")
+    found = trig.atan(Fraction(legs[1], legs[0]))
+    error: Number = Fraction(0) if Fraction(legs[1], legs[0]) == tangent else found - wanted
+    return {
+        "angle": wanted,
+        "set_run": legs[0] * rule.step(mark),
+        "set_rise": legs[1] * rule.step(mark),
+        "set_angle": found,
+        "error": error,
+        "drift": cut * trig.tan(error),
+        "complement": 90 - wanted,
+        "chord": 2 * radius * trig.sin(wanted / 2),
+    }
+
+
+def _tangent(angle: Any, rise: Any, run: Any) -> Any:
+    if angle is not None and rise is None and run is None:
+        return trig.tan(angle)
+    if angle is None and rise is not None and run is not None:
+        return rise / run
+    if angle is not None:
+        raise Refusal(
+            "the angle is given, and a rise or run as well", "clear the angle, or clear rise and run", "angle"
+        )
+    if rise is None and run is None:
+        raise Refusal("nothing says what the angle is", "type the angle, or its rise and run", "angle")
+    raise Refusal("a slope wants its rise and its run", "fill in both", "rise" if rise is None else "run")
+
+
+def proof(v: Values) -> dict[str, float]:
+    """The line through the pair misses the wanted line by the error; the chord obeys the rule of cosines."""
+    run, rise = float(v["set_run"]), float(v["set_rise"])
+    beside = rise * trig.cos(v["angle"]) - run * trig.sin(v["angle"])
+    long = (run * run + rise * rise) ** 0.5
+    chord = 2 * v["radius"] ** 2 * (1 - trig.cos(v["angle"]))
+    return {
+        "the end of the pair stands off the wanted line by its length times the sine of the error": (
+            (beside - long * trig.sin(v["error"])) / long
+        ),
+        "chord² is twice radius² times one less the cosine": float((v["chord"] ** 2 - chord) / v["radius"] ** 2),
+        "the sines of angle and complement, squared, make one": float(
+            trig.sin(v["angle"]) ** 2 + trig.sin(v["complement"]) ** 2 - 1
+        ),
+    }
+
+
+def figure(v: Values) -> Figure:
+    """The pair of marks laid out square, the blade of the gauge along the slope, the chord stepped off beside it."""
+    run, rise, angle, radius = v["set_run"], v["set_rise"], v["angle"], v["radius"]
+    drawing = Figure(
+        "Bevel gauge set by two marks",
+        "A right triangle: the run along the bottom, the rise square to it, and the angle between run and slope.",
+    )
+    corners = [(0, 0), (run, 0), (run, rise)]
+    drawing.outline(corners)
+    drawing.grain(corners)
+    drawing.dimension((0, 0), (run, 0), "set_run", run, away=-22)
+    if angle > STEEP:
+        drawing.dimension((0, 0), (0, rise), "set_rise", rise)
+    else:
+        drawing.dimension((run, 0), (run, rise), "set_rise", rise, away=-22)
+    drawing.line((0, 0), (run, rise), "accent")
+    drawing.angle((0, 0), 0, v["set_angle"], "angle", angle, reach=64)
+    if 0.2 < radius / max(run, rise) < 2:
+        _chord(drawing, angle, radius)
+    return drawing
+
+
+def _chord(drawing: Figure, angle: Number, radius: Fraction) -> None:
+    drawing.arc((0, 0), radius, 0, angle, "thin")
+    drawing.line((radius, 0), (radius * trig.cos(angle), radius * trig.sin(angle)), "hidden")
+    drawing.dimension((0, 0), (radius, 0), "radius", radius, away=-46)
