@@ -5,12 +5,15 @@
 14.036243467926479
 """
 
+from fractions import Fraction
+
 from calc.answers import Result
 from calc.bench import Bench
 from calc.declare import Sum
 from calc.discover import everything, find
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
+from calc.show import fraction
 
 __all__ = ["Bench", "Refusal", "Refused", "Result", "Sum", "answer", "pieces", "sums"]
 
@@ -20,8 +23,12 @@ def answer(sum_id: str, bench: Bench | None = None, /, **givens: object) -> Resu
 
     Raises Refused with a sentence for each entry that cannot be used, and Refusal for an unknown sum.
     """
-    texts = {name: str(value) for name, value in givens.items() if value is not None}
+    texts = {name: _typed(value) for name, value in givens.items() if value is not None}
     return reckon(find(sum_id), texts, bench or Bench())
+
+
+def _typed(value: object) -> str:
+    return fraction(value) if isinstance(value, Fraction) else str(value)
 
 
 def sums() -> tuple[Sum, ...]:

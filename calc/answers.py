@@ -5,13 +5,11 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
-from calc import show
 from calc.bench import Bench
+from calc.cells import cell, entry, printed
 from calc.declare import Answer, Carry, Caution, Sum, Values
 from calc.reading import Reading
-from calc.show import Shown
-from calc.trig import is_exact
-from calc.units import MM_PER_INCH, factor
+from calc.working import Line
 
 
 @dataclass(frozen=True)
@@ -24,46 +22,9 @@ class Given:
     read: str
     unit: str
 
-
-@dataclass(frozen=True)
-class Line:
-    """One line of working: what is worked out, the formula in words, the numbers put in, the result."""
-
-    label: str
-    letters: str
-    numbers: str
-    result: str
-    note: str = ""
-
-    def __str__(self) -> str:
-        return f"{self.label} = {self.letters} = {self.numbers} = {self.result}" + (
-            f" ({self.note})" if self.note else ""
-        )
-
-
-def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
-    """One answer of any kind but rows, printed."""
-    match answer.kind:
-        case "length":
-            return show.length(value, bench)
-        case "fine":
-            return show.fine(value, bench)
-        case "angle":
-            return show.angle(value, bench)
-        case "money":
-            return show.money(value, bench)
-        case "percent":
-            return Shown(f"{show.plain(value, answer.places)}%")
-        case "volume":
-            return Shown(
-                f"{show.decimal(value / factor('cubic_metre', 'mm**3'), 4)} m³",
-                also=f"{show.decimal(value / factor('litre', 'mm**3'), 1)} litres",
-            )
-        case "board-feet":
-            return Shown(f"{show.plain(value, answer.places)} board feet")
-        case "number":
-            return Shown(show.plain(value, answer.places))
-    return Shown(str(value))
+    def to_dict(self) -> dict[str, str]:
+        """As plain JSON values."""
+        return {"typed": self.typed, "read": self.read, "unit": self.unit}
 
 
 @dataclass(frozen=True)
@@ -96,17 +57,17 @@ class Result:
     def _lines(self, answer: Answer) -> list[str]:
         if answer.kind != "rows":
             return [f"{answer.label}: {printed(answer, self.values[answer.name], self.bench)}"]
-        rows = [[str(cell["text"]) for cell in row] for row in self._rows(answer)]
+        rows = [[str(one["text"]) for one in row] for row in self._rows(answer)]
         widths = [max(map(len, column)) for column in zip([c.label for c in answer.columns], *rows, strict=True)]
         table = [[column.label for column in answer.columns], *rows]
         return [f"{answer.label}:"] + [
-            "  " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
+            "  " + "  ".join(words.ljust(width) for words, width in zip(row, widths, strict=True)).rstrip()
             for row in table
         ]
 
     def _rows(self, answer: Answer) -> list[list[dict[str, Any]]]:
         return [
-            [_cell(column, row.get(column.name), self.bench) for column in answer.columns]
+            [cell(column, row.get(column.name), self.bench) for column in answer.columns]
             for row in self.values[answer.name]
         ]
 
@@ -114,7 +75,7 @@ class Result:
         """The whole answer as plain JSON values; the figure included."""
         return {
             "sum": self.sum.id,
-            "givens": {one.name: {"typed": one.typed, "read": one.read, "unit": one.unit} for one in self.givens},
+            "givens": {one.name: one.to_dict() for one in self.givens},
             "answers": [self._answer(one) for one in self.answers],
             "working": [
                 {"label": w.label, "letters": w.letters, "numbers": w.numbers, "result": w.result, "note": w.note}
@@ -128,43 +89,11 @@ class Result:
     def _carried(self, carry: Carry) -> dict[str, str]:
         kinds = {one.name: one.kind for one in self.sum.named}
         known = {into: name for into, name in carry.give.items() if self.values.get(name) is not None}
-        return {into: entry(kinds[name], self.values[name]) for into, name in known.items()}
+        return {into: entry(kinds[name], self.values[name], self.bench) for into, name in known.items()}
 
     def _answer(self, answer: Answer) -> dict[str, Any]:
         head = {"name": answer.name, "label": answer.label, "kind": answer.kind, "help": answer.help}
         if answer.kind == "rows":
             columns = [{"name": c.name, "label": c.label, "kind": c.kind} for c in answer.columns]
             return {**head, "columns": columns, "rows": self._rows(answer)}
-        return {**head, **_cell(answer, self.values[answer.name], self.bench)}
-
-
-def entry(kind: str, value: Any) -> str:
-    """A value as it would be typed into the next sum: exact where a rule can show it, else to six places."""
-    if kind in ("length", "fine"):
-        inches = value / MM_PER_INCH
-        return (
-            f"{show.fraction(inches)} in"
-            if is_exact(value) and 64 % inches.denominator == 0
-            else f"{show.plain(value, 6)} mm"
-        )
-    return show.plain(value, 6) if not isinstance(value, str) else value
-
-
-UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
-
-
-def _cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:
-    if value is None:
-        return {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact": True}
-    shown = printed(answer, value, bench)
-    exact = isinstance(value, str) or is_exact(value)
-    number = value if isinstance(value, str | int) else float(value)
-    return {
-        "text": shown.text,
-        "left": shown.left,
-        "also": shown.also,
-        "value": number,
-        "unit": UNIT_OF.get(answer.kind, ""),
-        "exact": exact,
-        **({"fraction": str(value)} if exact and not isinstance(value, str) else {}),
-    }
+        return {**head, **cell(answer, self.values[answer.name], self.bench)}

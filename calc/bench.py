@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from calc.errors import Refusal
+from calc.errors import Refusal, listed
 
 MARKS = {
     "1/8": ("in", Fraction(1, 8)),
@@ -33,9 +33,10 @@ class Bench:
     def __post_init__(self) -> None:
         for field, known in (("unit", UNITS), ("mark", tuple(MARKS)), ("angles", ANGLES)):
             if getattr(self, field) not in known:
-                raise Refusal(f"“{getattr(self, field)}” is not one of them", f"choose {', '.join(known)}", field=field)
-        if len(self.currency) > 8 or not self.currency.isprintable():
-            raise Refusal("the money label is too long", "use at most 8 characters", field="currency")
+                say = f"“{str(getattr(self, field))[:40]}” is not one of them"
+                raise Refusal(say, f"choose {listed(known, 'or')}", field, field.capitalize())
+        if not (isinstance(self.currency, str) and len(self.currency) <= 8 and self.currency.isprintable()):
+            raise Refusal("this is no label for money", "use at most 8 letters or signs", "currency", "Currency")
 
     @property
     def system(self) -> str:

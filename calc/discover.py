@@ -7,7 +7,7 @@ from importlib import import_module
 import calc.pieces
 import calc.sums
 from calc.declare import MOMENTS, Sum
-from calc.errors import Refusal
+from calc.errors import Refusal, listed
 
 PLACES = {"calc.sums": calc.sums.__path__, "calc.pieces": calc.pieces.__path__}
 
@@ -27,11 +27,19 @@ def modules() -> dict[str, str]:
 def find(sum_id: str) -> Sum:
     """The sum or piece with this id; a Refusal when there is none."""
     if sum_id not in modules():
-        raise Refusal(f"there is no sum called “{sum_id[:40]}”", f"choose one of {', '.join(sorted(modules()))}")
+        raise _unknown(sum_id[:40])
     found = import_module(modules()[sum_id]).SUM
     if not isinstance(found, Sum) or found.id != sum_id:
         raise TypeError(f"{modules()[sum_id]} does not declare the sum {sum_id}")
     return found
+
+
+def _unknown(sum_id: str) -> Refusal:
+    import difflib  # only when something was misspelt
+
+    near = difflib.get_close_matches(sum_id, modules(), cutoff=0.5)
+    instead = f"did you mean {listed(near, 'or')}" if near else f"choose one of {listed(sorted(modules()), 'or')}"
+    return Refusal(f"there is no sum called “{sum_id}”", instead)
 
 
 def everything() -> tuple[Sum, ...]:

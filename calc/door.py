@@ -1,10 +1,12 @@
 """The one door for a page: a JSON request in, a JSON reply out, nothing else crosses.
 
 Request: {"id", "op": "answer", "sum", "givens": {name: text}, "bench": {"unit", "mark", "angles", "currency"}}.
-Reply: {"id", "ok": true, "answer": ...} or {"id", "ok": false, "refusals": [...], "givens": what could be read}.
+Reply: {"id", "ok": true, "answer": ...} or {"id", "ok": false, "refusals": [...], "givens": what could be read};
+a defect of ours has no refusals, but a "fault".
 """
 
 import json
+from collections.abc import Mapping
 from typing import Any
 
 from calc.bench import Bench
@@ -15,17 +17,22 @@ from calc.errors import Refusal, Refused
 
 def handle(request: str) -> str:
     """Answer one request; whatever goes wrong is a reply with a sentence, never an exception."""
-    told: dict[str, Any] = {}
+    number = None
     try:
         told = json.loads(request)
-        reply = _OPS[told["op"]](told)
+        number = told.get("id")
+        return _reply(number, _OPS[told["op"]](told))
     except Refused as refused:
-        reply = {"ok": False, "refusals": [refusal(one) for one in refused.refusals]}
+        givens = {one.name: one.to_dict() for one in refused.givens}
+        return _reply(number, {"ok": False, "refusals": [refusal(one) for one in refused.refusals], "givens": givens})
     except Refusal as one:
-        reply = {"ok": False, "refusals": [refusal(one)]}
+        return _reply(number, {"ok": False, "refusals": [refusal(one)], "givens": {}})
     except Exception as fault:  # a defect of ours: said, not hidden, and the page goes on
-        reply = {"ok": False, "refusals": [], "fault": f"{type(fault).__name__}: {fault}"}
-    return json.dumps({"id": told.get("id"), **reply}, ensure_ascii=False)
+        return _reply(number, {"ok": False, "refusals": [], "givens": {}, "fault": f"{type(fault).__name__}: {fault}"})
+
+
+def _reply(number: object, reply: Mapping[str, Any]) -> str:
+    return json.dumps({"id": number, **reply}, ensure_ascii=False, allow_nan=False)
 
 
 def refusal(one: Refusal) -> dict[str, str]:

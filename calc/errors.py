@@ -1,6 +1,8 @@
 """What is said when an entry cannot be used: which field, what is wrong, what to type instead."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 
 @dataclass(eq=False)
@@ -31,8 +33,18 @@ class Refusal(Exception):
 
 
 class Refused(Exception):
-    """Every entry of one question that cannot be used, in the order of the form."""
+    """Every entry of one question that cannot be used, in the form's order; `givens` are those that could be read."""
 
-    def __init__(self, refusals: tuple[Refusal, ...]) -> None:
+    def __init__(self, refusals: tuple[Refusal, ...], givens: tuple[Any, ...] = ()) -> None:
         super().__init__(" ".join(str(one) for one in refusals))
         self.refusals = refusals
+        self.givens = givens
+
+
+def listed(words: Sequence[str], joint: str = "and") -> str:
+    """Words as a sentence lists them.
+
+    >>> listed(["rise", "run", "angle"])
+    'rise, run and angle'
+    """
+    return f" {joint} ".join(part for part in (", ".join(words[:-1]), words[-1]) if part)

@@ -43,6 +43,7 @@ _SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
 _RANK = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.Pow: 4}
 Say = Callable[[str, str], str]
 _POWERS = {2: "²", 3: "³", 4: "⁴"}
+_NOTATION = (ast.BinOp, *_WORK, ast.UnaryOp, ast.USub, ast.Call, ast.Name, ast.Load, ast.Constant)
 
 
 @cache
@@ -50,17 +51,7 @@ def tree(text: str) -> ast.expr:
     """The formula as a tree; ValueError when it uses more than the notation allows."""
     made = ast.parse(text, mode="eval").body
     for node in ast.walk(made):
-        if not isinstance(
-            node,
-            ast.BinOp
-            | ast.Call
-            | ast.Name
-            | ast.Constant
-            | ast.operator
-            | ast.expr_context
-            | ast.UnaryOp
-            | ast.unaryop,
-        ):
+        if not isinstance(node, _NOTATION):
             raise ValueError(f"{text!r} uses {type(node).__name__}")
     return made
 
@@ -127,7 +118,8 @@ def _show(node: ast.expr, say: Say, rank: int = 0) -> str:
         case ast.BinOp(left=ast.Name(id=name), op=ast.Div(), right=ast.Name(id=unit)) if unit in UNITS:
             return _shut(say(name, unit), rank > 3)
         case ast.BinOp(left=left, op=ast.Pow(), right=ast.Constant(value=int(power))):
-            return _show(left, say, 4) + _POWERS[power]
+            raised = _show(left, say, 4) + _POWERS[power]
+            return f"({raised})" if rank > 3 else raised
         case ast.BinOp(left=left, op=sign, right=right):
             mine = _RANK[type(sign)]
             return _shut(_show(left, say, mine) + _SIGN[type(sign)] + _show(right, say, mine + 1), rank > mine)

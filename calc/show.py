@@ -13,6 +13,7 @@ from calc.trig import Number, is_exact
 from calc.units import MM_PER_INCH
 
 MINUS = "−"
+NOISE = Fraction(1, 10**6)  # millimetres: what float arithmetic may leave behind where nothing should be
 
 
 @dataclass(frozen=True)
@@ -30,12 +31,12 @@ class Shown:
 
 
 def decimal(value: Number, places: int) -> str:
-    """Decimal text to `places`, ties to even, exact for Fractions; never a negative nothing.
+    """Decimal text to `places`, ties to even, of the number itself (a float's too, to its last bit); never −0.
 
     >>> decimal(Fraction(13, 8), 2)
     '1.62'
     """
-    scaled = round(value * 10**places)
+    scaled = round(Fraction(value) * 10**places)
     whole, part = divmod(abs(scaled), 10**places)
     sign = MINUS if scaled < 0 else ""
     return f"{sign}{whole}.{part:0{places}d}" if places else f"{sign}{whole}"
@@ -58,11 +59,11 @@ def fraction(value: Fraction) -> str:
 
 def marks(value: Number, step: Fraction) -> Fraction:
     """The mark nearest to `value` on a rule divided into `step`; a tie goes to the even mark."""
-    return round(value / step) * step
+    return round(Fraction(value) / step) * step
 
 
 def length(mm: Number, bench: Bench) -> Shown:
-    """A length in millimetres, as the maker's rule shows it.
+    """A length in millimetres, as the maker's rule shows it. What is left over belongs to the size, whatever its sign.
 
     >>> print(length(Fraction(137), Bench(mark="1/16")))
     5 3/8 in, strong by 0.48 mm (137 mm)
@@ -70,7 +71,7 @@ def length(mm: Number, bench: Bench) -> Shown:
     inches = bench.system == "in"
     one = MM_PER_INCH if inches else Fraction(1)
     mark = marks(mm / one, bench.step)
-    rest: Number = mm - mark * one
+    rest: Number = (mm - mark * one) * (-1 if mark < 0 else 1)
     text = f"{fraction(mark)} in" if inches else f"{plain(mark)} mm"
     return Shown(text, left_over(rest), _other(mm, inches))
 
@@ -91,7 +92,7 @@ def _other(mm: Number, inches: bool) -> str:
 
 def left_over(mm: Any) -> str:
     """What a mark leaves unsaid, in the trade's words: strong (beyond the mark) or scant (short of it)."""
-    if abs(mm) < Fraction(1, 10**6):
+    if not mm or (abs(mm) < NOISE and not is_exact(mm)):
         return ""
     word = "strong" if mm > 0 else "scant"
     amount = decimal(abs(mm), 2)
@@ -108,9 +109,9 @@ def angle(degrees: Number, bench: Bench) -> Shown:
 
 def minutes(degrees: Number) -> str:
     """Degrees and whole arcminutes: 14° 2′."""
-    whole, part = divmod(abs(round(degrees * 60)), 60)
-    sign = MINUS if round(degrees * 60) < 0 else ""
-    return f"{sign}{whole}° {part}′"
+    total = round(Fraction(degrees) * 60)
+    whole, part = divmod(abs(total), 60)
+    return f"{MINUS if total < 0 else ''}{whole}° {part}′"
 
 
 def money(value: Number, bench: Bench) -> Shown:

@@ -21,6 +21,7 @@ _EXACT_SINES = {
     270: Fraction(-1),
     330: -_HALF,
 }
+_EXACT_ANGLES = {sine: Fraction(angle) for angle, sine in ((0, 0), (30, _HALF), (90, 1), (-30, -_HALF), (-90, -1))}
 
 
 def is_exact(value: object) -> bool:
@@ -41,7 +42,9 @@ def sin(degrees: Number) -> Number:
 
 def cos(degrees: Number) -> Number:
     """Cosine of an angle in degrees."""
-    return sin(degrees + 90) if is_exact(degrees) else math.cos(math.radians(degrees))
+    if is_exact(degrees) and (turn := (degrees + 90) % 360) in _EXACT_SINES:
+        return _EXACT_SINES[int(turn)]
+    return math.cos(math.radians(degrees))
 
 
 def tan(degrees: Number) -> Number:
@@ -53,15 +56,16 @@ def tan(degrees: Number) -> Number:
 
 def asin(ratio: Number) -> Number:
     """Angle in degrees, -90 to 90, whose sine is `ratio`; ValueError outside -1 to 1."""
-    exact = {Fraction(0): 0, Fraction(1, 2): 30, Fraction(1): 90, Fraction(-1, 2): -30, Fraction(-1): -90}
-    if is_exact(ratio) and ratio in exact:
-        return Fraction(exact[Fraction(ratio)])
+    if is_exact(ratio) and ratio in _EXACT_ANGLES:
+        return _EXACT_ANGLES[Fraction(ratio)]
     return math.degrees(math.asin(ratio))
 
 
 def acos(ratio: Number) -> Number:
     """Angle in degrees, 0 to 180, whose cosine is `ratio`; ValueError outside -1 to 1."""
-    return 90 - asin(ratio)
+    if is_exact(ratio) and ratio in _EXACT_ANGLES:
+        return 90 - _EXACT_ANGLES[Fraction(ratio)]
+    return math.degrees(math.acos(ratio))
 
 
 def atan(ratio: Number) -> Number:

@@ -9,7 +9,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
-BASE = {"length": "mm", "angle": "degree", "mass": "gram", "area": "mm**2", "volume": "mm**3"}
+MM_PER_INCH = Fraction(254, 10)
 
 
 @cache
@@ -29,8 +29,7 @@ def factor(source: str, target: str) -> Fraction:
     >>> factor("inch", "mm")
     Fraction(127, 5)
     """
+    if source == target:
+        return Fraction(1)
     one = registry().Quantity(Fraction(1), source)
     return Fraction(one.to(target).magnitude)
-
-
-MM_PER_INCH = Fraction(254, 10)

@@ -1,0 +1,71 @@
+"""One answer of any kind: as it prints, as machines read it, as it would be typed into the next sum."""
+
+from typing import Any
+
+from calc import show
+from calc.bench import Bench
+from calc.declare import Answer
+from calc.show import Shown
+from calc.trig import is_exact
+from calc.units import MM_PER_INCH, factor
+
+UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
+EMPTY = {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact": True}
+
+
+def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
+    """One answer of any kind but rows, printed."""
+    match answer.kind:
+        case "length":
+            return show.length(value, bench)
+        case "fine":
+            return show.fine(value, bench)
+        case "angle":
+            return show.angle(value, bench)
+        case "money":
+            return show.money(value, bench)
+        case "percent":
+            return Shown(f"{show.plain(value, answer.places)}%")
+        case "volume":
+            return Shown(
+                f"{show.decimal(value / factor('cubic_metre', 'mm**3'), 4)} m³",
+                also=f"{show.decimal(value / factor('litre', 'mm**3'), 1)} litres",
+            )
+        case "board-feet":
+            size = show.plain(value, answer.places)
+            return Shown(f"{size} board {'foot' if size == '1' else 'feet'}")
+        case "number":
+            return Shown(show.plain(value, answer.places))
+    return Shown(str(value))
+
+
+def cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:
+    """One answer as plain values: its text in parts, its number and unit, and whether any rounding has touched it."""
+    if value is None:
+        return dict(EMPTY)
+    shown = printed(answer, value, bench)
+    exact = isinstance(value, str) or is_exact(value)
+    return {
+        "text": shown.text,
+        "left": shown.left,
+        "also": shown.also,
+        "value": value if isinstance(value, str | int) else float(value),
+        "unit": UNIT_OF.get(answer.kind, ""),
+        "exact": exact,
+        **({"fraction": str(value)} if exact and not isinstance(value, str) else {}),
+    }
+
+
+def entry(kind: str, value: Any, bench: Bench) -> str:
+    """A value as it would be typed into the next sum: exact where that is short, else to six places.
+
+    >>> entry("length", 127, Bench()), entry("length", 127, Bench(unit="mm", mark="mm"))
+    ('5 in', '127 mm')
+    """
+    if isinstance(value, str):
+        return value
+    if kind not in ("length", "fine"):
+        return show.plain(value, 6)
+    inches = value / MM_PER_INCH
+    rule = is_exact(value) and 64 % inches.denominator == 0
+    return f"{show.fraction(inches)} in" if rule and bench.system == "in" else f"{show.plain(value, 6)} mm"
