@@ -39,7 +39,7 @@ _WORK: dict[type, Callable[[Any, Any], Any]] = {
     ast.Div: operator.truediv,
     ast.Pow: operator.pow,
 }
-_SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ "}
+_SIGN = {ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " ÷ ", ast.Pow: " to the power "}
 _RANK = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.Pow: 4}
 Say = Callable[[str, str], str]
 _POWERS = {2: "²", 3: "³", 4: "⁴"}

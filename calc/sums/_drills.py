@@ -28,9 +28,14 @@ def inch() -> tuple[Drill, ...]:
 
 @cache
 def metric() -> tuple[Drill, ...]:
-    """Metric drills: by 0.1 mm from 0.5 mm to 10 mm, by 0.5 mm to 13 mm, by 1 mm to 40 mm (common practice)."""
-    tenths = [*range(5, 101), *range(105, 135, 5), *range(140, 410, 10)]
-    return tuple(Drill(f"{show.plain(Fraction(n, 10))} mm", Fraction(n, 10)) for n in tenths)
+    """Metric drills: by 0.1 mm from 0.5 mm to 10 mm (common practice)."""
+    return tuple(Drill(f"{show.plain(Fraction(n, 10))} mm", Fraction(n, 10)) for n in range(5, 101))
+
+
+@cache
+def halves() -> tuple[Drill, ...]:
+    """Metric drills as sets are sold: by 0.5 mm from 1 mm to 13 mm, by 1 mm to 40 mm (common practice)."""
+    return tuple(Drill(f"{show.plain(Fraction(n, 2))} mm", Fraction(n, 2)) for n in [*range(2, 27), *range(28, 82, 2)])
 
 
 @cache

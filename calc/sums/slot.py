@@ -1,0 +1,325 @@
+"""Slot: for a folded note, a coin or a card, bored at the ends and chopped out between."""
+
+from fractions import Fraction
+
+from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.errors import Refusal
+from calc.kinds import Choice, Count, Length, Limit, Option
+from calc.sums import _slot_holes as holes
+from calc.sums._money import options, things
+from calc.sums._slot_drawing import figure
+
+
+def work(
+    what: str,
+    length: Fraction | None,
+    width: Fraction | None,
+    thickness: Fraction | None,
+    halved: int,
+    narrowed: int,
+    loft: Fraction,
+    leads: str,
+    clearance: Fraction,
+    ease: Fraction,
+    drills: str,
+    web: Fraction,
+    lid: Fraction | None,
+    start: Fraction | None,
+    clear_from: Fraction | None,
+    clear_to: Fraction | None,
+) -> Values:
+    """What goes in, folded; the slot that lets it; the holes that start the slot; where they are marked."""
+    if halved + narrowed and what in things() and not things()[what].folds:
+        raise Refusal("a coin does not fold", "set both folds to 0", "halved" if halved else "narrowed")
+    item = holes.thing(what, length, width, thickness)
+    packet = holes.folded(item, halved, narrowed, loft, leads)
+    slot = holes.cut(packet["side"], packet["thick"], clearance, ease, drills)
+    bored = holes.holes(slot["slot_length"], slot["slot_width"], web)
+    found = {**item, **packet, **slot, **bored, **holes.placed(slot["slot_length"], lid, start, clear_from, clear_to)}
+    return {**found, "centres": holes.centres(found)}
+
+
+def proof(v: Values) -> dict[str, float]:
+    """The wood bored and the wood left between fill the slot; the sheet folded keeps its area."""
+    bored = v["holes"] * v["slot_width"] + v["gaps"] * v["waste"]
+    marks = [row["mark"] for row in v["centres"]]
+    sheet = v["item_length"] * v["item_width"]
+    return {
+        "holes and the wood between fill the slot": float(bored - v["slot_length"]) / float(v["slot_length"]),
+        "the last mark is half a drill from the far end": float(
+            (v["begins"] or 0) + v["slot_length"] - marks[-1] - v["slot_width"] / 2
+        ),
+        "all layers together have the area of the sheet": float(
+            v["folded_length"] * v["folded_width"] * v["layers"] - sheet
+        )
+        / float(sheet),
+        "the thing is no wider than the slot": max(0.0, float(v["thick"] - v["slot_width"])),
+    }
+
+
+SIZE = Limit("1 mm", "500 mm")
+PLACE = Limit("0 in", "3 m")
+FOLDS = Limit("0", "3")
+SUM = Sum(
+    id="slot",
+    title="Slot",
+    moment="fit",
+    question="How big a slot for a note, a coin or a card?",
+    asks=(
+        "note won't fit the slot",
+        "slot for a folded note",
+        "coin slot size",
+        "how wide a slot",
+        "slot for a card",
+        "which drill for a slot",
+        "hole centres for a slot",
+        "can a finger get in",
+        "money box slot",
+        "slot clear of the battens",
+    ),
+    purpose=(
+        "From what goes in and how it is folded: the slot, the drill for its ends, hole centres as running marks, "
+        "and whether a finger gets in."
+    ),
+    givens=(
+        Choice(
+            name="what",
+            label="What goes in",
+            help="A note, coin or card from the list, or a size of your own.",
+            default="own",
+            options=options(),
+        ),
+        Length(
+            name="length",
+            label="Its length",
+            help="For your own size: the longer side, before folding.",
+            optional=True,
+            limit=SIZE,
+        ),
+        Length(
+            name="width",
+            label="Its width",
+            help="For your own size: the shorter side, before folding.",
+            optional=True,
+            limit=SIZE,
+        ),
+        Length(
+            name="thickness",
+            label="Its thickness",
+            help="One sheet or card, if you have measured it.",
+            optional=True,
+            limit=Limit("0.02 mm", "30 mm"),
+        ),
+        Count(
+            name="halved",
+            label="Folds that halve the length",
+            help="How often it is folded end to end.",
+            default="0",
+            limit=FOLDS,
+        ),
+        Count(
+            name="narrowed",
+            label="Folds that halve the width",
+            help="How often it is folded side to side.",
+            default="0",
+            limit=FOLDS,
+        ),
+        Length(
+            name="loft",
+            label="Each layer when folded",
+            default="0.4 mm",
+            default_why="common practice: folded paper springs open",
+            help="Fold one, measure across it unpressed, and divide by the layers.",
+            limit=Limit("0.05 mm", "5 mm"),
+        ),
+        Choice(
+            name="leads",
+            label="Along the slot",
+            help="Which side of the folded thing lies along the slot?",
+            default="shorter",
+            options=(Option("shorter", "The shorter side"), Option("longer", "The longer side")),
+        ),
+        Length(
+            name="clearance",
+            label="Clearance at each end",
+            default="3 mm",
+            default_why="common practice",
+            help="How much longer the slot is than what goes in, at each end.",
+            limit=Limit("0 mm", "25 mm"),
+        ),
+        Length(
+            name="ease",
+            label="Clearance each side",
+            default="1 mm",
+            default_why="common practice",
+            help="How much wider the slot is than what goes in, on each side.",
+            limit=Limit("0 mm", "10 mm"),
+        ),
+        Choice(
+            name="drills",
+            label="Drills",
+            help="Which drills you have.",
+            default="inch",
+            options=(Option("inch", "Fractions of an inch"), Option("mm", "Millimetres")),
+        ),
+        Length(
+            name="web",
+            label="Least wood between holes",
+            default="1/8 in",
+            default_why="common practice: a bit wanders into a hole that is too near",
+            help="The wood to leave between one hole and the next.",
+            limit=Limit("0.5 mm", "100 mm"),
+        ),
+        Length(
+            name="lid",
+            label="Length of the lid",
+            help="Measured the way the slot runs; the slot is put midway.",
+            optional=True,
+            limit=Limit("10 mm", "3 m"),
+        ),
+        Length(
+            name="start",
+            label="Slot begins at",
+            help="Measured from the end of the lid, if it is not to be midway.",
+            optional=True,
+            limit=PLACE,
+        ),
+        Length(
+            name="clear_from",
+            label="Free space begins at",
+            help="The near face of the first batten, measured from the end of the lid.",
+            optional=True,
+            limit=PLACE,
+        ),
+        Length(
+            name="clear_to",
+            label="Free space ends at",
+            help="The near face of the other batten, measured from the same end.",
+            optional=True,
+            limit=PLACE,
+        ),
+    ),
+    answers=(
+        Answer(name="slot_length", label="Length of the slot", kind="length", help="Over its round ends."),
+        Answer(name="slot_width", label="Width of the slot", kind="length", help="The drill's own diameter."),
+        Answer(name="drill", label="Drill for the ends", kind="text"),
+        Answer(name="holes", label="Holes", kind="count"),
+        Answer(name="pitch", label="From centre to centre", kind="length"),
+        Answer(name="waste", label="Wood between holes", kind="fine"),
+        Answer(name="begins", label="The slot begins at", kind="length"),
+        Answer(name="ends", label="The slot ends at", kind="length"),
+        Answer(name="clear_low", label="Clear of the first batten", kind="length"),
+        Answer(name="clear_high", label="Clear of the other batten", kind="length"),
+        Answer(name="marks_from", label="Marks run from", kind="text"),
+        Answer(
+            name="centres",
+            label="Hole centres",
+            kind="rows",
+            columns=(Answer(name="hole", label="Hole", kind="count"), Answer(name="mark", label="Mark", kind="length")),
+        ),
+        Answer(name="item_length", label="Length before folding", kind="length"),
+        Answer(name="item_width", label="Width before folding", kind="length"),
+        Answer(name="size_from", label="Its size is from", kind="text"),
+        Answer(name="folded_length", label="Length when folded", kind="length"),
+        Answer(name="folded_width", label="Width when folded", kind="length"),
+        Answer(name="side", label="Side along the slot", kind="length"),
+        Answer(name="layers", label="Layers", kind="count"),
+        Answer(name="ply", label="Each layer takes", kind="fine"),
+        Answer(name="thick", label="Thickness when folded", kind="fine"),
+        Answer(name="room", label="Width wanted", kind="fine"),
+        Answer(name="run", label="From first centre to last", kind="length"),
+        Answer(name="gaps", label="Spaces between holes", kind="count"),
+        Answer(name="round_takes", label="A round end takes from the corner", kind="fine"),
+    ),
+    work=work,
+    formulas=(
+        Formula("folded_length", "item_length / 2 ** halved"),
+        Formula("folded_width", "item_width / 2 ** narrowed"),
+        Formula("layers", "2 ** (halved + narrowed)"),
+        Formula("thick", "layers * ply"),
+        Formula("slot_length", "side + 2 * clearance"),
+        Formula("room", "thick + 2 * ease", "the drill is the next that is no thinner"),
+        Formula("run", "slot_length - slot_width", "half a drill in from each end"),
+        Formula("gaps", "max(1, floor(run / (slot_width + web)))"),
+        Formula("holes", "gaps + 1"),
+        Formula("pitch", "run / gaps"),
+        Formula("waste", "pitch - slot_width"),
+        Formula("round_takes", "slot_width / 2 - sqrt((slot_width / 2) ** 2 - (thick / 2) ** 2)"),
+    ),
+    proof=proof,
+    figure=figure,
+    sources=(
+        Source(
+            "United States Mint, Coin Specifications; pages quoting the Bureau of Engraving and Printing",
+            "",
+            "read",
+            "US coins and notes.",
+        ),
+        Source(
+            "Decision ECB/2003/4; Croatian National Bank; Regulation (EC) 975/98",
+            "",
+            "read",
+            "Euro notes and the 1 euro coin.",
+        ),
+        Source(
+            "An encyclopedia's table of UK coins; pages quoting the Royal Mint",
+            "",
+            "read",
+            "The 1p is printed 20.03 and 20.3 mm: the larger is taken.",
+        ),
+        Source(
+            "Notes of the UK, Canada, Japan, Australia; Europa series 100 and 200; cards",
+            "",
+            "memory",
+            "Measure one before you cut.",
+        ),
+        Source("IEC 60529, jointed test finger, 12 mm", "", "memory"),
+        Source("Clearances, spring of folded paper, wood between holes, drills on sale", "", "common practice"),
+    ),
+    cautions=(
+        Caution(
+            "Clamp the lid with waste wood under it, keep both hands behind the chisel's edge, and chop from "
+            "both faces."
+        ),
+        Caution("Sources disagree about a size of this coin: the larger is taken.", lambda v: v["disagree"]),
+        Caution("This size is from memory and not from a source: measure one before you cut.", holes.remembered),
+        Caution(
+            "A finger of 12 mm gets into this slot (the test finger of IEC 60529, its size from memory); a "
+            "child's is thinner.",
+            lambda v: v["slot_width"] >= holes.FINGER,
+        ),
+        Caution(
+            "The round ends catch the corners of what goes in: chop the ends square, or give more clearance "
+            "at each end.",
+            lambda v: v["round_takes"] > v["clearance"],
+        ),
+        Caution(
+            "The two end holes would run into each other: bore one, and chop out the rest.", lambda v: v["waste"] < 0
+        ),
+        Caution(
+            "The slot runs into a batten: move it, or fold what goes in once more.",
+            lambda v: any(v[name] is not None and v[name] < 0 for name in ("clear_low", "clear_high")),
+        ),
+        Caution(
+            "Your own length and width are not used: choose “My own size” to use them.",
+            lambda v: v["what"] != "own" and (v["length"] or v["width"]) is not None,
+        ),
+    ),
+    limits_of=(
+        "Flat things up to 500 mm, folded in half up to three times each way; a slot no wider than 40 mm. It does "
+        "not say what a thief could do."
+    ),
+    example=Example(
+        {
+            "what": "own",
+            "length": "5 in",
+            "width": "3 in",
+            "halved": "1",
+            "thickness": "0.25 mm",
+            "lid": "12 in",
+            "clear_from": "3 in",
+            "clear_to": "9 in",
+        },
+        "A comment card of 5 in by 3 in, folded once, is to go through the lid of the box between its two battens.",
+    ),
+)
