@@ -1,0 +1,13 @@
+/** What the build puts in where these names stand; see site/make/bundle.py. */
+
+/** The interpreter's own files: their folder, from the worker's, and what its lock file says of the release. */
+declare const CORE: { home: string; info: import("pyodide").Lockfile["info"] };
+
+/** The worker's file, from the page's. */
+declare const WORKER: string;
+
+/** Every file of this release. */
+declare const LISTED: { version: string; files: { url: string; hash: string; bytes: number; part: "shell" | "runtime" }[] };
+
+/** Pyodide's glue code takes the settings that loadPyodide makes. */
+declare module "*/pyodide.asm.js";

@@ -1,0 +1,56 @@
+// Python's own thread. Says {"ready": true} once Python is awake; from then on each message is a request as JSON text, with
+// an id, and each reply is JSON text with the same id.
+import { boot } from "./boot.mjs";
+import { Store } from "./store.mjs";
+
+const base = new URL("../", import.meta.url).href;
+const core = new URL(CORE.home, import.meta.url).href;
+const network = self.fetch.bind(self);
+self.fetch = anywhere;
+
+/**
+ * From the network, or else from what is kept on this device: Firefox refuses a worker's fetch while offline, even where a
+ * service worker would answer it (Mozilla bug 2067202).
+ * @param {RequestInfo | URL} wanted
+ * @param {RequestInit} [options]
+ */
+async function anywhere(wanted, options) {
+  try {
+    const response = await network(wanted, options);
+    if (response.ok) return response;
+  } catch {
+    // offline, or refused: look at what is kept
+  }
+  const url = wanted instanceof Request ? wanted.url : String(wanted);
+  const kept = await (await Store.open(base)).named(url);
+  if (!kept) throw new Error(`${url} could not be fetched and is not kept on this device`);
+  return kept;
+}
+
+/** @param {string} name */
+async function bytes(name) {
+  return new Uint8Array(await (await fetch(new URL(name, base))).arrayBuffer());
+}
+
+async function zips() {
+  const named = await (await fetch(new URL("python.json", base), { cache: "no-cache" })).json();
+  const [lib, calc] = await Promise.all([bytes(named.lib), bytes(named.calc)]);
+  return { lib, calc };
+}
+
+/** @type {import("pyodide").PyodideConfig} */
+const config = {
+  indexURL: core,
+  packageBaseUrl: core,
+  stdLibURL: `${core}python_stdlib.zip`,
+  lockFileContents: { info: CORE.info, packages: {} },
+  createPyodideModule: async (/** @type {unknown} */ settings) => (await glue).default(settings),
+};
+const glue = import(`${core}pyodide.asm.js`);
+
+const door = boot({ config, zips: zips() });
+self.onmessage = async ({ data }) => self.postMessage((await door)(data));
+door.then(
+  () => self.postMessage('{"ready": true}'),
+  (fault) => self.postMessage(JSON.stringify({ failed: String(fault?.message ?? fault) })),
+);
