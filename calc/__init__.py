@@ -15,6 +15,7 @@ from calc.engine import reckon
 from calc.errors import Refusal, Refused
 from calc.show import fraction
 
+VERSION = "0.1.0"
 __all__ = ["Bench", "Refusal", "Refused", "Result", "Sum", "answer", "pieces", "sums"]
 
 

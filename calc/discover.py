@@ -38,7 +38,7 @@ def _unknown(sum_id: str) -> Refusal:
     import difflib  # only when something was misspelt
 
     near = difflib.get_close_matches(sum_id, modules(), cutoff=0.5)
-    instead = f"did you mean {listed(near, 'or')}" if near else f"choose one of {listed(sorted(modules()), 'or')}"
+    instead = f"perhaps {listed(near, 'or')} was meant" if near else f"choose one of {listed(sorted(modules()), 'or')}"
     return Refusal(f"there is no sum called “{sum_id}”", instead)
 
 

@@ -23,7 +23,8 @@ class Refusal(Exception):
         head = f"{self.label or self.field}: " if self.label or self.field else ""
         tail = f"; {self.instead}" if self.instead else ""
         source = f" ({self.source})" if self.source else ""
-        return f"{head}{self.say}{tail}{source}."
+        say = self.say if head else self.say[:1].upper() + self.say[1:]
+        return f"{head}{say}{tail}{source}."
 
     def about(self, field: str, label: str) -> "Refusal":
         """The same refusal, with the field it concerns put in front."""

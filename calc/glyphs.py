@@ -57,11 +57,16 @@ def tidy(text: str) -> str:
     """
     if len(text) > LONGEST:
         raise Refusal(f"this is {len(text)} characters long", f"type at most {LONGEST}")
-    plain = " ".join(text.translate(_TABLE).replace("''", '"').split())
+    plain = " ".join(alike(text).replace("''", '"').split())
     for sign in plain:
         if not sign.isascii() and sign.isnumeric():
             raise Refusal(f"{quoted(sign)} is a digit this does not read", "type the digits 0 to 9")
     return plain
+
+
+def alike(text: str) -> str:
+    """A text with each sign brought to the plain one that means the same."""
+    return text.translate(_TABLE)
 
 
 def quoted(text: str) -> str:

@@ -1,12 +1,12 @@
 """Entries made of several: a list of boards, and a reckoning over lengths."""
 
-import re
 from dataclasses import dataclass
 from typing import ClassVar
 
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.kinds import Given
+from calc.glyphs import alike
+from calc.kinds import Choice, Given
 from calc.reading import Reading
 
 LONGEST_LIST = 100
@@ -23,9 +23,17 @@ class Rows(Given):
     kind: ClassVar[str] = "rows"
     columns: tuple[Given, ...]
 
+    def __post_init__(self) -> None:
+        super().__post_init__()
+        keys = [
+            word for one in self.columns if isinstance(one, Choice) for o in one.options for word in (o.key, o.label)
+        ]
+        if any("x" in key.lower() for key in keys):
+            raise ValueError(f"rows {self.name!r}: an x parts the cells, so no choice in {keys} may hold one")
+
     def parse(self, text: str, bench: Bench) -> Reading:
         """The rows as a tuple of dicts."""
-        lines = [line.strip() for line in re.split(r"[;\n]", text) if line.strip()]
+        lines = [line for line in map(str.strip, text.replace("；", "\n").replace(";", "\n").split("\n")) if line]
         if not lines or len(lines) > LONGEST_LIST:
             raise Refusal(f"{len(lines)} rows are listed", f"list 1 to {LONGEST_LIST}, one a line")
         found = [self._row(at, line, bench) for at, line in enumerate(lines, 1)]
@@ -36,10 +44,11 @@ class Rows(Given):
         )
 
     def _row(self, at: int, line: str, bench: Bench) -> dict[str, Reading]:
-        cells = re.split(r"\s*[x×*]\s*", line, flags=re.IGNORECASE)
+        cells = [cell.strip() for cell in alike(line).lower().split("x")]
         if len(cells) != len(self.columns):
             wanted = " x ".join(column.label.lower() for column in self.columns)
-            raise Refusal(f"row {at} has {len(cells)} parts, not {len(self.columns)}", f"type {wanted}")
+            parts = f"{len(cells)} part{'s' if len(cells) > 1 else ''}"
+            raise Refusal(f"row {at} has {parts}, not {len(self.columns)}", f"type {wanted}")
         return {column.name: _cell(at, column, cell, bench) for column, cell in zip(self.columns, cells, strict=True)}
 
     def check(self, found: Reading) -> None:
