@@ -1,0 +1,59 @@
+/** The page comes to life: the prerendered drawing is taken over as it stands, then Python is woken and what was kept recalled. */
+
+import { h, hydrate, render } from "preact";
+import { alreadyTyped, keepingCaret } from "./fields-before.mjs";
+import { startOffline } from "./offline.mjs";
+import { startPython } from "./python.mjs";
+import { makeActs } from "./state-acts.mjs";
+import { makeAnswering } from "./state-answer.mjs";
+import { recallLook } from "./state-look.mjs";
+import { fetched, recalledBench, recalledSum } from "./state-open.mjs";
+import { broughtBy } from "./state-route.mjs";
+import { makeStore } from "./state-store.mjs";
+import { makeVisits } from "./state-visit.mjs";
+import { initial } from "./state.mjs";
+import { Page } from "./views/page.mjs";
+
+const root = /** @type {HTMLElement} */ (document.getElementById("page"));
+const { page = "index", file = "" } = root.dataset;
+
+const store = makeStore((state) => render(h(Page, { state, acts }), root));
+const python = startPython({ onState: (now) => store.set({ python: now }) });
+const offline = startOffline({ onState: (now) => store.set({ offline: now }) });
+const answering = makeAnswering(store, python.ask);
+const acts = makeActs(store, { ...answering, renew: () => offline.applyUpdate() });
+const visits = makeVisits(store, answering);
+
+/** Try until it can be had: a page opened on a weak signal stays readable meanwhile.
+ * @template T @param {() => Promise<T>} attempt @param {number} [pause] @returns {Promise<T>} */
+async function until(attempt, pause = 500) {
+  try {
+    return await attempt();
+  } catch {
+    await new Promise((go) => setTimeout(go, pause));
+    return until(attempt, Math.min(pause * 2, 30000));
+  }
+}
+
+/** What came in the address, as texts for the fields; the address is then put right so that a reload does not bring them again. */
+function broughtHere() {
+  const texts = broughtBy(new URL(location.href));
+  if (!Object.keys(texts).length) return null;
+  history.replaceState(null, "", location.pathname);
+  return { texts, from: "a link" };
+}
+
+async function start() {
+  const bench = recalledBench();
+  const [catalogue, sum] = await until(() => Promise.all([fetched("catalogue.json"), file ? fetched(file) : null]));
+  const [settled, left] = await Promise.all([bench, recalledSum(sum)]);
+  const [over, restore, first] = [alreadyTyped(root), keepingCaret(), initial(page, catalogue, sum)];
+  hydrate(h(Page, { state: first, acts }), root);
+  store.begin(first);
+  store.set({ ...settled, look: recallLook() });
+  visits.enter(page, sum, left, over, broughtHere());
+  restore();
+  visits.follow();
+}
+
+start();

@@ -1,0 +1,88 @@
+/**
+ * From the fields to the answers: asks on every change, takes only the reply to what stands in the fields now, and lets a
+ * half-typed entry be before it is refused.
+ * @typedef {import("./shapes").State} State
+ * @typedef {import("./shapes").Reply} Reply
+ * @typedef {import("./shapes").Result} Result
+ */
+
+import { keyOf, makeAsker } from "./state-ask.mjs";
+import { borrowed } from "./state-entry.mjs";
+import { keep } from "./state-keep.mjs";
+import { asking, currentKey, worked } from "./state.mjs";
+
+const PATIENCE = 700;
+const RECENT = 3;
+
+/** @param {import("./state-store.mjs").Store} store @param {(request: import("./shapes").Request) => Promise<Reply>} python */
+export function makeAnswering(store, python) {
+  const asker = makeAsker(python, took);
+  let timer = 0;
+  let later = () => {};
+
+  /** Do it when the hand has rested; a newer one takes its place. @param {() => void} what */
+  function rest(what) {
+    clearTimeout(timer);
+    later = what;
+    timer = setTimeout(settled, PATIENCE);
+  }
+
+  /** The hand has rested, or left the field. */
+  function settled() {
+    clearTimeout(timer);
+    later();
+    later = () => {};
+  }
+
+  /** @param {import("./shapes").Request} request @param {Reply} reply */
+  function took(request, reply) {
+    const key = keyOf(request);
+    if (key !== currentKey(store.get())) return;
+    if (reply.ok && reply.answer) return answered(key, reply.answer);
+    const said = reply.refusals ?? [];
+    rest(() => key === currentKey(store.get()) && refused(said, reply.fault ?? (said.length ? "" : "no reason was given")));
+    if (!store.get().focus) settled();
+  }
+
+  /** @param {string} key @param {Result} answer */
+  function answered(key, answer) {
+    store.set({ shown: { key, answer, kept: false }, refusals: [], fault: "" });
+    const { sum, catalogue } = store.get();
+    keep(`answer:${sum?.id}`, { version: catalogue.version, key, answer });
+    remember(store);
+    rest(() => store.set({ spoken: mainOf(answer) }));
+  }
+
+  /** @param {import("./shapes").Refusal[]} refusals @param {string} fault */
+  function refused(refusals, fault) {
+    store.set({ refusals, fault, spoken: refusals.map((one) => one.text).join(" ") || fault });
+  }
+
+  function ask() {
+    const { sum, entry, bench, shown } = store.get();
+    if (!sum) return;
+    const key = currentKey(store.get());
+    const sure = shown?.key === key && !shown.kept ? shown : worked(sum);
+    if (sure.key === key) return later = () => {}, store.set({ shown: sure, refusals: [], fault: "" });
+    asker(asking(sum, entry, bench));
+  }
+  return { ask, settled };
+}
+
+/** The sum at hand goes to the top of what was open last. @param {import("./state-store.mjs").Store} store */
+export function remember(store) {
+  const { sum, shown, recent, entry } = store.get();
+  if (!sum || !shown) return;
+  const lent = borrowed(entry, sum).length > 0;
+  const main = shown.answer.answers.find((one) => one.kind !== "rows");
+  const top = lent || !main ? { id: sum.id, label: sum.question, text: "" } : { id: sum.id, label: main.label, text: main.text ?? "" };
+  const next = [top, ...recent.filter(({ id }) => id !== sum.id)].slice(0, RECENT);
+  store.set({ recent: next });
+  keep("recent", next);
+}
+
+/** The main answer as it is read aloud. @param {Result} answer */
+function mainOf({ answers }) {
+  const main = answers.find((one) => one.kind !== "rows") ?? answers[0];
+  return main ? [main.label, main.text, main.left].filter(Boolean).join(", ") : "";
+}

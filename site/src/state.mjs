@@ -1,0 +1,57 @@
+/**
+ * What the page knows, from its first moment; the same at build time and in the browser, so that both draw the same page.
+ * @typedef {import("./shapes").State} State
+ * @typedef {import("./shapes").Sum} Sum
+ * @typedef {import("./shapes").Bench} Bench
+ */
+
+import { keyOf } from "./state-ask.mjs";
+import { fresh, sent } from "./state-entry.mjs";
+
+/** How a maker measures until they say otherwise; the same as calc's own. @type {Bench} */
+export const BENCH = { unit: "in", mark: "1/16", angles: "tenths", currency: "" };
+
+/** The page as it is first drawn.
+ * @param {string} page @param {import("./shapes").Catalogue} catalogue @param {Sum | null} sum @returns {State} */
+export function initial(page, catalogue, sum) {
+  return {
+    page, catalogue, ...opened(sum), bench: BENCH, look: "", search: "", recent: [], keeps: true,
+    python: "waking", offline: { whole: false, fetching: null, update: false, problem: "" },
+  };
+}
+
+/** The parts of the state that belong to one open sum, with its worked example in it.
+ * @param {Sum | null} sum */
+export function opened(sum) {
+  const entry = sum ? fresh(sum) : { texts: {}, order: [], origin: {}, undo: null };
+  return { sum, entry, shown: sum && worked(sum), refusals: [], fault: "", focus: "", spoken: "" };
+}
+
+/** What a page is called in the browser's own frame. @param {Sum | null} sum */
+export function titleOf(sum) {
+  return sum ? `${sum.title} · Tenpenny` : "Tenpenny: sums for the bench";
+}
+
+/** The worked example as an answer that needs no asking. @param {Sum} sum @returns {import("./shapes").Shown} */
+export function worked(sum) {
+  return { key: keyOf(asking(sum, fresh(sum), BENCH)), answer: sum.worked, kept: false };
+}
+
+/** The question that the fields ask now.
+ * @param {Sum} sum @param {import("./shapes").Entry} entry @param {Bench} bench @returns {import("./shapes").Request} */
+export function asking(sum, entry, bench) {
+  return { op: "answer", sum: sum.id, givens: sent(entry, sum), bench };
+}
+
+/** The name of that question; "" on a page without a sum. @param {State} state */
+export function currentKey({ sum, entry, bench }) {
+  return sum ? keyOf(asking(sum, entry, bench)) : "";
+}
+
+/** How the answers on the page stand to the fields: "now", "kept" from an earlier visit, "waiting" or "refused".
+ * @param {State} state @returns {"now" | "kept" | "waiting" | "refused"} */
+export function standing(state) {
+  if (state.refusals.length || state.fault) return "refused";
+  if (state.shown?.key !== currentKey(state)) return "waiting";
+  return state.shown.kept ? "kept" : "now";
+}

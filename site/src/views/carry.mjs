@@ -1,0 +1,18 @@
+import { h } from "preact";
+
+/** The sums that come next in the work, with this one's answers in their links. A sum that is not there yet is not offered.
+ * @param {{ state: import("../shapes").State }} props */
+export function CarryOn({ state }) {
+  const known = new Map(state.catalogue.sums.map((sum) => [sum.id, sum.title]));
+  const next = (state.shown?.answer.carry_on ?? []).filter(({ to }) => known.has(to));
+  if (!next.length) return null;
+  return h("nav", { class: "carry", "aria-labelledby": "carry-title" },
+    h("h2", { id: "carry-title" }, h("span", null, "Carry on with")),
+    h("ul", null, next.map(({ to, why, givens }) => h("li", null,
+      h("a", { href: address(to, givens) }, h("strong", null, known.get(to)), why && h("span", null, why))))));
+}
+
+/** @param {string} to @param {Record<string, string>} givens */
+function address(to, givens) {
+  return Object.keys(givens).length ? `${to}.html#${new URLSearchParams(givens)}` : `${to}.html`;
+}

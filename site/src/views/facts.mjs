@@ -1,0 +1,38 @@
+/**
+ * What is to be said of one field: its text, where that came from, how it was read, what is wrong with it.
+ * @typedef {import("../shapes").State} State
+ * @typedef {import("../shapes").Given} Given
+ */
+
+import { setAside } from "../state-entry.mjs";
+import { currentKey } from "../state.mjs";
+
+/** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string }} Facts */
+
+/** `aside`: a text of one's own that does not count because others were typed after it. `answered`: the answer in its place.
+ * @param {State} state @param {Given} given @returns {Facts} */
+export function factsOf(state, given) {
+  const { name } = given;
+  const typed = state.entry.texts[name] ?? "";
+  const open = !!state.sum && setAside(state.entry, state.sum).includes(name);
+  const refusal = typed.trim() && !open ? state.refusals.find((one) => one.field === name) : undefined;
+  return {
+    text: open ? "" : typed,
+    aside: open ? typed : "",
+    answered: open ? answer(state, name) : "",
+    from: open ? "" : state.entry.origin[name] ?? "",
+    refusal: refusal ? sentence(refusal) : "",
+    read: currentKey(state) === state.shown?.key ? state.shown.answer.givens[name]?.read ?? "" : "",
+  };
+}
+
+/** A refusal without its field's name, for beside the field. @param {import("../shapes").Refusal} refusal */
+export function sentence({ say, instead, source }) {
+  const text = [say, instead].filter(Boolean).join("; ") + (source ? ` (${source})` : "");
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** @param {State} state @param {string} name */
+function answer(state, name) {
+  return state.shown?.answer.answers.find((one) => one.name === name)?.text ?? "";
+}

@@ -1,0 +1,44 @@
+import { h } from "preact";
+import { Help, Note, Tag } from "./about.mjs";
+import { ChoiceField } from "./choice.mjs";
+import { factsOf } from "./facts.mjs";
+import { RowsField } from "./rows.mjs";
+
+/**
+ * @typedef {import("../shapes").State} State
+ * @typedef {import("../shapes").Given} Given
+ * @typedef {{ given: Given, state: State, acts: import("../shapes").Acts }} Props
+ */
+
+const PADS = new Map([["count", "numeric"], ["length", "decimal"], ["angle", "decimal"], ["number", "decimal"], ["money", "decimal"], ["reckoning", "decimal"]]);
+
+/** One given as a labelled field of its kind. @param {Props} props */
+export function Field(props) {
+  if (props.given.kind === "choice") return h(ChoiceField, props);
+  if (props.given.kind === "rows") return h(RowsField, props);
+  return h(TextField, props);
+}
+
+/** @param {Props} props */
+function TextField({ given, state, acts }) {
+  const facts = factsOf(state, given);
+  const held = state.focus === given.name;
+  const kind = ["field", given.kind, held && "held", facts.refusal && "refused", facts.answered && "answered", facts.from && "lent"];
+  return h("div", { class: kind.filter(Boolean).join(" ") },
+    h("div", { class: "head" }, h("label", { for: `f-${given.name}` }, given.label), h(Tag, { facts })),
+    h("div", { class: "line" },
+      given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
+      h("input", { ...common(given, facts), inputMode: PADS.get(given.kind), value: facts.text, onInput: (event) => acts.type(given.name, event.currentTarget.value) }),
+      given.unit && h("span", { class: "unit" }, given.unit)),
+    h(Note, { given, facts, acts }),
+    h(Help, { given }));
+}
+
+/** What every text entry of ours has. @param {Given} given @param {import("./facts.mjs").Facts} facts */
+function common(given, facts) {
+  return {
+    id: `f-${given.name}`, name: given.name, type: "text", autoComplete: "off", autoCapitalize: "off", spellcheck: false, enterKeyHint: /** @type {const} */ ("next"),
+    placeholder: facts.answered || given.default, "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
+    "aria-describedby": `n-${given.name} h-${given.name}`,
+  };
+}

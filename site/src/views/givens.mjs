@@ -1,0 +1,78 @@
+import { h } from "preact";
+import { borrowed } from "../state-entry.mjs";
+import { Field } from "./field.mjs";
+
+/** @typedef {import("../shapes").Sum} Sum */
+/** @typedef {{ sum: Sum, state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
+
+const COUNTS = ["", "one", "two", "three", "four", "five", "six"];
+
+/** The fields: what must be given first, what is settled unless one says otherwise folded beneath. @param {Props} props */
+export function Givens({ sum, state, acts }) {
+  const settled = sum.givens.filter((given) => isSettled(sum, given));
+  const asked = sum.givens.filter((given) => !settled.includes(given));
+  return h("section", { class: "givens", "aria-labelledby": "givens-title", onFocusIn: held(acts), onFocusOut: released(acts), onKeyDown: entered(acts) },
+    h("h2", { id: "givens-title" }, h("span", null, sum.any_of ? `Give any ${COUNTS[sum.any_of.count] ?? sum.any_of.count}` : "What you have")),
+    h(Story, { sum, state }),
+    h("div", { class: "fields" }, asked.map((given) => h(Field, { key: given.name, given, state, acts }))),
+    settled.length > 0 && h(Settled, { settled, state, acts }),
+    h(Hands, { state, acts }));
+}
+
+/** @param {Sum} sum @param {import("../shapes").Given} given */
+function isSettled(sum, given) {
+  return !sum.any_of?.names.includes(given.name) && (given.optional || given.default !== "");
+}
+
+/** Whose numbers stand in the fields: never a half-borrowed set unnoticed. @param {{ sum: Sum, state: import("../shapes").State }} props */
+function Story({ sum, state }) {
+  const names = borrowed(state.entry, sum);
+  const labels = names.map((name) => sum.givens.find((given) => given.name === name)?.label.toLowerCase() ?? name);
+  const all = names.length === Object.keys(sum.example.givens).length && Object.values(state.entry.origin).length === names.length;
+  if (all) return h("p", { class: "story" }, h("strong", null, "An example. "), sum.example.story, " Type your own numbers over it.");
+  return h("p", { class: "story" }, names.length > 0 && h("strong", null, `Still using the example’s ${listed(labels)}.`));
+}
+
+/** @param {string[]} words */
+function listed(words) {
+  return words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join("");
+}
+
+/** @param {{ settled: import("../shapes").Given[], state: import("../shapes").State, acts: import("../shapes").Acts }} props */
+function Settled({ settled, state, acts }) {
+  const names = settled.map((given) => given.name);
+  const own = names.filter((name) => state.entry.texts[name]?.trim());
+  const wrong = state.refusals.some((refusal) => names.includes(refusal.field));
+  return h("details", { class: "settled", open: wrong || undefined },
+    h("summary", null, `Settled for you (${settled.length})`, own.length > 0 && h("span", { class: "tag" }, `${own.length} changed`)),
+    h("div", { class: "fields" }, settled.map((given) => h(Field, { key: given.name, given, state, acts }))));
+}
+
+/** @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props */
+function Hands({ state, acts }) {
+  return h("div", { class: "hands" },
+    h("button", { type: "button", class: "key", onClick: acts.clear }, "Clear"),
+    h("button", { type: "button", class: "key", onClick: acts.example }, "Put the example’s numbers in"),
+    state.entry.undo && h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`));
+}
+
+/** @param {import("../shapes").Acts} acts @returns {(event: FocusEvent) => void} */
+function held(acts) {
+  return ({ target }) => {
+    if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) acts.hold(target.name);
+  };
+}
+
+/** Focus that goes to another field or to our keys is not given up. @param {import("../shapes").Acts} acts @returns {(event: FocusEvent) => void} */
+function released(acts) {
+  return ({ relatedTarget }) => {
+    if (!(relatedTarget instanceof Element && relatedTarget.closest(".keys"))) acts.release();
+  };
+}
+
+/** @param {import("../shapes").Acts} acts @returns {(event: KeyboardEvent) => void} */
+function entered(acts) {
+  return ({ key, target }) => {
+    if (key === "Enter" && target instanceof HTMLInputElement) acts.press({ label: "", name: "", act: "next" });
+  };
+}

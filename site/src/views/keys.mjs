@@ -1,0 +1,36 @@
+import { h } from "preact";
+import { keysFor } from "../state-keys.mjs";
+import { standing } from "../state.mjs";
+import { Measure } from "./measure.mjs";
+
+/** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
+
+/** Our own keys above the bottom edge while a field is in hand, and the answer as it stands. @param {Props} props */
+export function KeyRow({ state, acts }) {
+  const rows = keysFor(kindInHand(state), state.bench);
+  if (!rows.length) return h("div", { class: "keys", hidden: true });
+  return h("div", { class: "keys", role: "group", "aria-label": "Keys for fractions and units", onPointerDown: stay },
+    h(Glance, { state }),
+    rows.map((row, at) => h("div", { class: "keyrow", key: at }, row.map((key) =>
+      h("button", { type: "button", key: key.name, class: `key${key.mark ? " part" : ""}${key.act ? " act" : ""}`, tabIndex: -1, "aria-label": key.name, onClick: () => acts.press(key) },
+        key.mark && key.label.includes("⁄") ? h(Measure, { text: key.label.replace("⁄", "/") }) : key.label)))));
+}
+
+/** The kind of the entry in hand; a cell of a list has its column's. @param {import("../shapes").State} state */
+export function kindInHand({ sum, focus }) {
+  const [name, , column] = focus.split(".");
+  const given = sum?.givens.find((one) => one.name === name);
+  return (column ? given?.columns?.find((one) => one.name === column) : given)?.kind ?? "";
+}
+
+/** The main answer, where the thumb's owner looks while typing. @param {{ state: import("../shapes").State }} props */
+function Glance({ state }) {
+  const main = state.shown?.answer.answers.find((one) => one.kind !== "rows");
+  if (!main) return null;
+  return h("p", { class: `glance ${standing(state)}`, "aria-hidden": "true" }, h("span", null, main.label), h("strong", null, h(Measure, { text: main.text ?? "" })));
+}
+
+/** A key must not take the caret out of the field. @param {Event} event */
+function stay(event) {
+  event.preventDefault();
+}

@@ -1,0 +1,24 @@
+import { h } from "preact";
+
+const PART = /(\d+)\/(\d+)/;
+const TAIL = /^(.*?)\s((?:in|ft|yd|mm|cm|m|m³|board feet|litres))$/;
+
+/** A figure as it stands on a rule: fractions set as fractions, the unit smaller. Reads aloud and copies as the plain text.
+ * @param {{ text: string }} props */
+export function Measure({ text }) {
+  const [, number, unit] = TAIL.exec(text) ?? [, text, ""];
+  return h("span", { class: "measure" }, ...fractions(number ?? text), unit && h("span", { class: "unit" }, ` ${unit}`));
+}
+
+/** @param {string} text */
+function fractions(text) {
+  return text.split(/(\d+\/\d+)/).map((part) => {
+    const [, top, bottom] = PART.exec(part) ?? [];
+    return top ? h("span", { class: "fraction" }, h("span", { class: "top" }, top), "/", h("span", { class: "bottom" }, bottom)) : part;
+  });
+}
+
+/** The finest mark of a rule, in words. @param {string} mark */
+export function rule(mark) {
+  return /^\d/.test(mark) ? `${mark} in` : mark;
+}
