@@ -26,7 +26,7 @@ def core(folder: Path) -> dict[str, Any]:
 
 def changing(folder: Path) -> dict[str, str]:
     """Write what changes more often than the interpreter; python.json, which names it, is read at every start."""
-    return {"lib": keep(folder, "python/lib.zip", wheels.library()), "calc": keep(folder, "python/calc.zip", calc())}
+    return {"lib": keep(folder, "python/lib.gzip", wheels.library()), "calc": keep(folder, "python/calc.gzip", calc())}
 
 
 def calc() -> bytes:

@@ -27,14 +27,15 @@ async function anywhere(wanted, options) {
   return kept;
 }
 
-/** @param {string} name */
-async function bytes(name) {
-  return new Uint8Array(await (await fetch(new URL(name, base))).arrayBuffer());
+/** The zip inside a .gzip file. @param {string} name */
+async function unpacked(name) {
+  const { body } = await fetch(new URL(name, base));
+  return new Uint8Array(await new Response(body?.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer());
 }
 
 async function zips() {
   const named = await (await fetch(new URL("python.json", base), { cache: "no-cache" })).json();
-  const [lib, calc] = await Promise.all([bytes(named.lib), bytes(named.calc)]);
+  const [lib, calc] = await Promise.all([unpacked(named.lib), unpacked(named.calc)]);
   return { lib, calc };
 }
 
