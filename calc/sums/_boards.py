@@ -33,8 +33,8 @@ def _row(row: Row, surface: int) -> Row:
 
 def exact_surface(row: Row) -> Fraction:
     """Width in inches times length in whole feet, a broken foot dropped, over twelve: square feet of face, exact."""
-    width: Fraction = row["width"] / MM_PER_INCH
-    return width * math.floor(row["length"] / FOOT) / 12
+    feet: int = math.floor(row["length"] / FOOT)
+    return Fraction(row["width"] / MM_PER_INCH) * feet / 12
 
 
 def surfaces(boards: Sequence[Row]) -> list[int]:

@@ -1,5 +1,7 @@
 """The boards as they lie in the stack, face up, all to one scale."""
 
+from typing import Any
+
 from calc.declare import Values
 from calc.figure import Figure
 
@@ -27,12 +29,11 @@ def figure(v: Values) -> Figure:
         drawing.dimension((long, foot - wide), (long, foot), "boards", row["width"], away=-16)
         foot -= wide + apart
     if len(v["rows"]) > MOST:
-        drawing.note((0, foot + apart), f"and {len(v['rows']) - MOST} more", "start", dy=-36)
+        drawing.note((0, foot + apart), f"and {len(v['rows']) - MOST} more", "start", dy=-40)
     return drawing
 
 
-def _scale(rows: list[dict[str, object]]) -> float:
+def _scale(rows: list[dict[str, Any]]) -> float:
     """About how many pixels a millimetre comes to."""
-    longest = max(float(str(row["length"])) for row in rows)
-    across = sum(float(str(row["width"])) for row in rows)
+    longest, across = max(float(row["length"]) for row in rows), sum(float(row["width"]) for row in rows)
     return min(270 / longest, (240 - APART * len(rows)) / across)
