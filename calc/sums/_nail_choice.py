@@ -10,8 +10,10 @@ from calc.errors import Refusal
 from calc.sums import _drills
 from calc.sums._nails import Nail, stock
 from calc.trig import Number
+from calc.units import MM_PER_INCH
 
 MEASURE = "not in the table; measure yours and enter it"
+ANOTHER = "choose another kind of nail"
 YOURS = "measured by you"
 
 
@@ -30,12 +32,18 @@ def choose(kind: str, wanted: Number, low: Number, high: Number | None) -> Nail:
 
 
 def _none(kind: str, low: Number, high: Number | None) -> Refusal:
-    sizes = [nail.length.value for nail in stock(kind)]
-    told = f"nails of this kind run from {show.plain(sizes[0], 1)} to {show.plain(sizes[-1], 1)} mm"
-    if high is None:
-        return Refusal(f"{told} and none comes through {show.plain(low, 1)} mm of wood", "choose another kind", "kind")
-    room = f"longer than {show.plain(low, 1)} mm and no longer than {show.plain(high, 1)} mm"
-    return Refusal(f"{told} and none is {room}", "choose another kind, or let the nail be clinched", "kind")
+    """Why no nail of this kind will do: too short a list, or too little wood behind."""
+    shortest, longest = stock(kind)[0].length.value, stock(kind)[-1].length.value
+    if longest <= low:
+        return Refusal(f"the longest of this kind is {_size(longest)}, and the wood is {_size(low)}", ANOTHER, "kind")
+    if high is not None and high <= low:
+        return Refusal("this leaves no wood for the point to stand in", "leave less beyond the point", "margin")
+    none = f"none of this kind is longer than {_size(low)} and shorter than {_size(high or longest)}"
+    return Refusal(f"{none}; the shortest is {_size(shortest)}", f"{ANOTHER}, or let it be clinched", "kind")
+
+
+def _size(mm: Number) -> str:
+    return f"{show.plain(mm, 1)} mm ({show.plain(mm / MM_PER_INCH, 2)} in)"
 
 
 def stands(nail: Nail, through: Number, behind: Number, clinched: bool) -> Values:

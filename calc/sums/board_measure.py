@@ -4,7 +4,7 @@ from fractions import Fraction
 from typing import Any
 
 from calc import show
-from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.kinds import Choice, Count, Length, Limit, Money, Number, Option
 from calc.rows import Rows
 from calc.sums import _boards
@@ -122,8 +122,10 @@ SUM = Sum(
         Answer(
             name="surface", label="Surface measure", kind="count", help="The faces of the tally in whole square feet."
         ),
-        Answer(name="volume", label="Volume", kind="volume"),
-        Answer(name="counted", label="Volume counted", kind="volume"),
+        Answer(name="volume", label="Volume", kind="volume", help="Of the boards as they are."),
+        Answer(
+            name="counted", label="Volume counted", kind="volume", help="Of the boards at the thickness they count as."
+        ),
         Answer(name="to_buy", label="To buy, waste added", kind="board-feet"),
         Answer(name="cost", label="Cost of what to buy", kind="money", help="By exact measure, waste added."),
         Answer(
@@ -194,6 +196,7 @@ SUM = Sum(
             lambda v: any(_boards.exact_surface(row) % 1 == _boards.HALF for row in v["rows"]),
         ),
     ),
+    carry_on=(Carry("nail", {}, "Choose the nails for these boards"),),
     limits_of=(
         "Square-edged boards, 1 to 100 rows, up to 12 in thick, 2 m wide and 20 m long. Waney boards are measured "
         "at a width you judge."

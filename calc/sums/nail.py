@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from calc import trig
-from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.kinds import Angle, Choice, Length, Limit, Option
 from calc.sums import _nail_choice as choice
 from calc.sums._nail_drawing import figure
@@ -160,7 +160,12 @@ SUM = Sum(
     ),
     answers=(
         Answer(name="nail", label="Nail", kind="text"),
-        Answer(name="length", label="Length of the nail", kind="length"),
+        Answer(
+            name="length",
+            label="Length of the nail",
+            kind="length",
+            help="The shortest that answers the rule and stays inside; else the longest that stays inside.",
+        ),
         Answer(
             name="wanted", label="Length by the rule", kind="length", help="At least three times the thickness held."
         ),
@@ -171,12 +176,20 @@ SUM = Sum(
         Answer(name="share", label="Share in the second piece", kind="percent", places=0),
         Answer(name="left", label="Wood beyond the point", kind="length"),
         Answer(name="out", label="Stands out to be clinched", kind="length"),
-        Answer(name="diameter", label="Thickness of the nail", kind="fine"),
+        Answer(
+            name="diameter", label="Thickness of the nail", kind="fine", help="From the tables, or as you measured it."
+        ),
         Answer(name="gauge", label="Steel wire gauge", kind="text"),
-        Answer(name="hole", label="Hole, at most", kind="fine"),
+        Answer(name="hole", label="Widest hole", kind="fine"),
         Answer(name="drill", label="Drill", kind="text", help="The nearest that is no thicker than the hole."),
-        Answer(name="drill_size", label="Drill nearest the hole", kind="fine"),
-        Answer(name="ratio", label="Hole, of the nail's thickness", kind="percent", places=0),
+        Answer(name="drill_size", label="Drill nearest the hole", kind="fine", help="The best of those."),
+        Answer(
+            name="ratio",
+            label="Hole as a share of the nail",
+            kind="percent",
+            places=0,
+            help="The most that keeps the nail's hold, by the National Design Specification.",
+        ),
         Answer(name="length_from", label="The length is from", kind="text"),
         Answer(name="thickness_from", label="The thickness is from", kind="text"),
         Answer(name="room", label="Longest nail that stays inside", kind="length"),
@@ -257,6 +270,7 @@ SUM = Sum(
             lambda v: any(CHECK in str(v[name]) for name in ("length_from", "thickness_from", "gauge")),
         ),
     ),
+    carry_on=(Carry("hinge-strip", {"nail": "diameter"}, "Keep this nail clear of a hinge's leaf"),),
     limits_of=(
         "One nail, driven up to 60° from square, of the sizes in the tables: a figure that is not in them is not "
         "made up. It does not say what load the nail carries."

@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.errors import Refusal
 from calc.kinds import Choice, Count, Length, Limit, Option
 from calc.sums import _slot_holes as holes
@@ -115,6 +115,7 @@ SUM = Sum(
             label="Folds that halve the length",
             help="How often it is folded end to end.",
             default="0",
+            default_why="not folded",
             limit=FOLDS,
         ),
         Count(
@@ -122,6 +123,7 @@ SUM = Sum(
             label="Folds that halve the width",
             help="How often it is folded side to side.",
             default="0",
+            default_why="not folded",
             limit=FOLDS,
         ),
         Length(
@@ -206,7 +208,12 @@ SUM = Sum(
         Answer(name="holes", label="Holes", kind="count"),
         Answer(name="pitch", label="From centre to centre", kind="length"),
         Answer(name="waste", label="Wood between holes", kind="fine"),
-        Answer(name="begins", label="The slot begins at", kind="length"),
+        Answer(
+            name="begins",
+            label="The slot begins at",
+            kind="length",
+            help="From the end of the lid: as you gave it, else midway.",
+        ),
         Answer(name="ends", label="The slot ends at", kind="length"),
         Answer(name="clear_low", label="Clear of the first batten", kind="length"),
         Answer(name="clear_high", label="Clear of the other batten", kind="length"),
@@ -217,14 +224,28 @@ SUM = Sum(
             kind="rows",
             columns=(Answer(name="hole", label="Hole", kind="count"), Answer(name="mark", label="Mark", kind="length")),
         ),
-        Answer(name="item_length", label="Length before folding", kind="length"),
-        Answer(name="item_width", label="Width before folding", kind="length"),
+        Answer(
+            name="item_length", label="Length before folding", kind="length", help="As you gave it, or from the table."
+        ),
+        Answer(
+            name="item_width", label="Width before folding", kind="length", help="As you gave it, or from the table."
+        ),
         Answer(name="size_from", label="Its size is from", kind="text"),
         Answer(name="folded_length", label="Length when folded", kind="length"),
         Answer(name="folded_width", label="Width when folded", kind="length"),
-        Answer(name="side", label="Side along the slot", kind="length"),
+        Answer(
+            name="side",
+            label="Side along the slot",
+            kind="length",
+            help="The folded thing's shorter or longer side, as you chose.",
+        ),
         Answer(name="layers", label="Layers", kind="count"),
-        Answer(name="ply", label="Each layer takes", kind="fine"),
+        Answer(
+            name="ply",
+            label="Each layer takes",
+            kind="fine",
+            help="Its own thickness, or more where folds hold it open.",
+        ),
         Answer(name="thick", label="Thickness when folded", kind="fine"),
         Answer(name="room", label="Width wanted", kind="fine"),
         Answer(name="run", label="From first centre to last", kind="length"),
@@ -244,6 +265,9 @@ SUM = Sum(
         Formula("holes", "gaps + 1"),
         Formula("pitch", "run / gaps"),
         Formula("waste", "pitch - slot_width"),
+        Formula("ends", "begins + slot_length"),
+        Formula("clear_low", "begins - clear_from"),
+        Formula("clear_high", "clear_to - ends"),
         Formula("round_takes", "slot_width / 2 - sqrt((slot_width / 2) ** 2 - (thick / 2) ** 2)"),
     ),
     proof=proof,
@@ -305,6 +329,7 @@ SUM = Sum(
             lambda v: v["what"] != "own" and (v["length"] or v["width"]) is not None,
         ),
     ),
+    carry_on=(Carry("nail", {}, "Nail the battens so that no point comes through"),),
     limits_of=(
         "Flat things up to 500 mm, folded in half up to three times each way; a slot no wider than 40 mm. It does "
         "not say what a thief could do."
