@@ -7,6 +7,7 @@ from calc import rule, trig
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.figure import Figure
+from calc.sums._either import by_angle
 from calc.trig import Number
 
 STEEP = 70
@@ -15,8 +16,8 @@ STEEP = 70
 
 def work(angle: Any, rise: Any, run: Any, mark: str, longest: Any, cut: Any, radius: Any) -> Values:
     """The pair by a full search over the marks; the angle, where it is asked, from its rise and run."""
-    tangent = _tangent(angle, rise, run)
-    wanted = angle if angle is not None else trig.atan(tangent)
+    tangent = trig.tan(angle) if by_angle("angle", angle, rise, run) else rise / run
+    wanted = trig.atan(tangent) if angle is None else angle
     legs = rule.nearest_pair(Fraction(tangent), int(longest / rule.step(mark)))
     if not all(legs):
         say = f"this is nearer to {'square' if tangent > 1 else 'straight'} than to any two marks of the rule"
@@ -33,20 +34,6 @@ def work(angle: Any, rise: Any, run: Any, mark: str, longest: Any, cut: Any, rad
         "complement": 90 - wanted,
         "chord": 2 * radius * trig.sin(wanted / 2),
     }
-
-
-def _tangent(angle: Any, rise: Any, run: Any) -> Any:
-    if angle is not None and rise is None and run is None:
-        return trig.tan(angle)
-    if angle is None and rise is not None and run is not None:
-        return rise / run
-    if angle is not None:
-        raise Refusal(
-            "the angle is given, and a rise or run as well", "clear the angle, or clear rise and run", "angle"
-        )
-    if rise is None and run is None:
-        raise Refusal("nothing says what the angle is", "type the angle, or its rise and run", "angle")
-    raise Refusal("a slope wants its rise and its run", "fill in both", "rise" if rise is None else "run")
 
 
 def proof(v: Values) -> dict[str, float]:
