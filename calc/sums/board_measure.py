@@ -51,7 +51,7 @@ def proof(v: Values) -> dict[str, float]:
     }
 
 
-THICK = Limit("0 in", "12 in", above=True)
+THICK = Limit("0 in", "24 in", above=True)
 BOARD = (
     Count(name="count", label="Count", help="How many boards are alike.", limit=Limit("1", "1000")),
     Length(name="thickness", label="Thickness", help="Measured, or as it is sold.", limit=THICK),
@@ -198,7 +198,7 @@ SUM = Sum(
     ),
     carry_on=(Carry("nail", {}, "Choose the nails for these boards"),),
     limits_of=(
-        "Square-edged boards, 1 to 100 rows, up to 12 in thick, 2 m wide and 20 m long. Waney boards are measured "
+        "Square-edged boards, 1 to 100 rows, up to 24 in thick, 2 m wide and 20 m long. Waney boards are measured "
         "at a width you judge."
     ),
     example=Example(
