@@ -66,19 +66,26 @@ class Figure:
         self.strokes.append(lambda board, _: ink.hatch(board, seen, degrees, gap=9, kind="grain"))
 
     def dimension(
-        self, start: Point, end: Point, name: str = "", value: Any = None, away: float = 22, label: str = ""
+        self,
+        start: Point,
+        end: Point,
+        name: str = "",
+        value: Any = None,
+        away: float = 22,
+        label: str = "",
+        along: float = 0,
     ) -> None:
         """A dimension line `away` pixels to the left of the way from start to end (negative: to the right).
 
         `name` is the given or answer it shows, so that a touch finds its field. `value` in millimetres; without it the
-        distance itself. `label` stands before the figure.
+        distance itself. `label` stands before the figure, which is moved `along` pixels from the middle towards the end.
         """
         (a, b) = self._see(start, end)
         size = math.dist(a, b) if value is None else value
-        self.rooms += of_dimension(a, b, away, label)
+        self.rooms += of_dimension(a, b, away, label, along)
         self.strokes.append(
             lambda board, bench: ink.dimension(
-                board, a, b, away, name, f"{label} {show.length(size, bench).text}".strip()
+                board, a, b, away, name, f"{label} {show.length(size, bench).text}".strip(), along
             )
         )
 

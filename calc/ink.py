@@ -94,7 +94,7 @@ def _crossings(shape: list[Spot], level: float) -> list[float]:
     return [a + (level - va) * (b - a) / (vb - va) for (a, va), (b, vb) in pairs if (va <= level) != (vb <= level)]
 
 
-def dimension(board: Board, start: Spot, end: Spot, away: float, name: str, text: str) -> Node:
+def dimension(board: Board, start: Spot, end: Spot, away: float, name: str, text: str, along: float = 0) -> Node:
     """A dimension: two witness lines, the line with its ticks, its figure; a name makes it a place to touch."""
     a, b = board.at(start), board.at(end)
     long = math.dist(a, b) or 1.0
@@ -112,7 +112,7 @@ def dimension(board: Board, start: Spot, end: Spot, away: float, name: str, text
         )
         for t in (p, q)
     ]
-    middle = ((p[0] + q[0]) / 2 + nx * 9 * side, (p[1] + q[1]) / 2 + ny * 9 * side)
+    middle = ((p[0] + q[0]) / 2 + nx * 9 * side + ux * along, (p[1] + q[1]) / 2 + ny * 9 * side + uy * along)
     return touch(name, [*parts, label(middle, text, "middle", _upright(math.degrees(math.atan2(uy, ux))))], middle)
 
 

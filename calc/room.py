@@ -34,7 +34,9 @@ def of_words(spot: tuple[float, float], text: str, anchor: str, dx: float, dy: f
     return about(spot, dx + {"start": half, "end": -half}.get(anchor, 0.0), dy, half, HALF_LINE)
 
 
-def of_dimension(a: tuple[float, float], b: tuple[float, float], away: float, label: str) -> list[Room]:
+def of_dimension(
+    a: tuple[float, float], b: tuple[float, float], away: float, label: str, along: float = 0
+) -> list[Room]:
     """Room for a dimension line and for the words along it, as `calc.ink.dimension` sets them."""
     long = math.hypot(b[0] - a[0], b[1] - a[1]) or 1.0
     ux, uy = (b[0] - a[0]) / long, (b[1] - a[1]) / long
@@ -42,7 +44,8 @@ def of_dimension(a: tuple[float, float], b: tuple[float, float], away: float, la
     tip, out = away + 4 * side, away + 9 * side
     wide, tall = (half * abs(one) + HALF_LINE * abs(other) for one, other in ((ux, uy), (uy, ux)))
     middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
-    return [about(end, -uy * tip, ux * tip) for end in (a, b)] + [about(middle, -uy * out, ux * out, wide, tall)]
+    words = about(middle, ux * along - uy * out, uy * along + ux * out, wide, tall)
+    return [*(about(end, -uy * tip, ux * tip) for end in (a, b)), words]
 
 
 def of_angle(corner: tuple[float, float], start: Any, end: Any, reach: float, label: str) -> Room:
