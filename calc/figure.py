@@ -78,7 +78,7 @@ class Figure:
         """A dimension line `away` pixels to the left of the way from start to end (negative: to the right).
 
         `name` is the given or answer it shows, so that a touch finds its field. `value` in millimetres; without it the
-        distance itself. `label` stands before the figure, which is moved `along` pixels from the middle towards the end.
+        distance itself. `label` stands before the figure, `along` pixels from the middle towards the end.
         """
         (a, b) = self._see(start, end)
         size = math.dist(a, b) if value is None else value
