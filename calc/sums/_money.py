@@ -13,6 +13,7 @@ from calc.units import MM_PER_INCH
 
 MM = {"mm": Fraction(1), "in": MM_PER_INCH}
 Row = Mapping[str, str]
+DISAGREE = "sources disagree, the larger taken"
 
 
 @dataclass(frozen=True)
@@ -31,7 +32,12 @@ class Thing:
     def said(self) -> str:
         """Where its sizes are from."""
         told = [one.said for one in (self.length, self.width, self.thickness) if one]
-        return "; ".join(dict.fromkeys(told))
+        return "; ".join([*dict.fromkeys(told), *([DISAGREE] if self.disagree else [])])
+
+    @property
+    def thick(self) -> Fraction | None:
+        """How thick it is, in millimetres; None where no table says."""
+        return self.thickness.value if self.thickness else None
 
 
 @cache

@@ -10,7 +10,6 @@ from calc.errors import Refusal
 from calc.show import plain
 from calc.sums import _drills
 from calc.sums._money import things
-from calc.tables import CHECK
 
 PAPER = Fraction(1, 10)
 PRACTICE = "0.1 mm thick by common practice, no source"
@@ -20,18 +19,18 @@ RACKS = {"inch": _drills.inch, "mm": _drills.halves}
 
 def thing(what: str, length: Size, width: Size, thickness: Size) -> Values:
     """The sizes of what goes in, the maker's own or the table's, and where they are from."""
-    if what == "own":
-        if length is None or width is None:
-            field = "length" if length is None else "width"
-            raise Refusal("nothing is typed here", "measure what is to go in, or choose it from the list", field)
-        sizes, said, disagree = (length, width, thickness), "your own", False
-    else:
+    if what != "own":
         found = things()[what]
-        thick = thickness or (found.thickness.value if found.thickness else None)
-        sizes, said, disagree = (found.length.value, found.width.value, thick), found.said, found.disagree
-    long, wide, thick = sizes
-    told = said if thick else f"{said}; {PRACTICE}"
-    return {"item_length": long, "item_width": wide, "sheet": thick or PAPER, "size_from": told, "disagree": disagree}
+        return _told(found.length.value, found.width.value, thickness or found.thick, found.said)
+    if length is None or width is None:
+        field = "length" if length is None else "width"
+        raise Refusal("nothing is typed here", "measure what is to go in, or choose it from the list", field)
+    return _told(length, width, thickness, "your own")
+
+
+def _told(length: Fraction, width: Fraction, thickness: Size, said: str) -> Values:
+    told = said if thickness else f"{said}; {PRACTICE}"
+    return {"item_length": length, "item_width": width, "sheet": thickness or PAPER, "size_from": told}
 
 
 def folded(item: Values, halved: int, narrowed: int, loft: Fraction, leads: str) -> Values:
@@ -103,11 +102,6 @@ def centres(values: Values) -> list[dict[str, Any]]:
     """Each hole's centre as a running mark from one end, worked from the exact pitch so that nothing adds up."""
     first = (values["begins"] or 0) + values["slot_width"] / 2
     return [{"hole": at + 1, "mark": first + at * values["pitch"]} for at in range(values["holes"])]
-
-
-def remembered(values: Values) -> bool:
-    """True when a size came from memory."""
-    return CHECK in values["size_from"]
 
 
 FINGER = Fraction(12)

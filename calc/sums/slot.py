@@ -6,8 +6,9 @@ from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, 
 from calc.errors import Refusal
 from calc.kinds import Choice, Count, Length, Limit, Option
 from calc.sums import _slot_holes as holes
-from calc.sums._money import options, things
+from calc.sums._money import DISAGREE, options, things
 from calc.sums._slot_drawing import figure
+from calc.tables import CHECK
 
 
 def work(
@@ -239,6 +240,13 @@ SUM = Sum(
             kind="length",
             help="The folded thing's shorter or longer side, as you chose.",
         ),
+        Answer(name="deep", label="Goes in endways", kind="length"),
+        Answer(
+            name="sheet",
+            label="Thickness of one layer",
+            kind="fine",
+            help="As you gave it, from the table, or paper's.",
+        ),
         Answer(name="layers", label="Layers", kind="count"),
         Answer(
             name="ply",
@@ -257,6 +265,7 @@ SUM = Sum(
         Formula("folded_length", "item_length / 2 ** halved"),
         Formula("folded_width", "item_width / 2 ** narrowed"),
         Formula("layers", "2 ** (halved + narrowed)"),
+        Formula("deep", "folded_length + folded_width - side", "the other side of the folded thing"),
         Formula("thick", "layers * ply"),
         Formula("slot_length", "side + 2 * clearance"),
         Formula("room", "thick + 2 * ease", "the drill is the next that is no thinner"),
@@ -305,8 +314,13 @@ SUM = Sum(
             "Clamp the lid with waste wood under it, keep both hands behind the chisel's edge, and chop from "
             "both faces."
         ),
-        Caution("Sources disagree about a size of this coin: the larger is taken.", lambda v: v["disagree"]),
-        Caution("This size is from memory and not from a source: measure one before you cut.", holes.remembered),
+        Caution(
+            "Sources disagree about a size of this coin: the larger is taken.", lambda v: DISAGREE in v["size_from"]
+        ),
+        Caution(
+            "This size is from memory and not from a source: measure one before you cut.",
+            lambda v: CHECK in v["size_from"],
+        ),
         Caution(
             "A finger of 12 mm gets into this slot (the test finger of IEC 60529, its size from memory); a "
             "child's is thinner.",
