@@ -18,7 +18,7 @@ const root = /** @type {HTMLElement} */ (document.getElementById("page"));
 const { page = "index", file = "" } = root.dataset;
 
 const store = makeStore((state) => render(h(Page, { state, acts }), root));
-const python = startPython({ onState: (now) => store.set({ python: now }) });
+const python = startPython({ onState: (python, said) => store.set({ python, said }) });
 const offline = startOffline({ onState: (now) => store.set({ offline: now }) });
 const answering = makeAnswering(store, python.ask);
 const acts = makeActs(store, { ...answering, renew: () => offline.applyUpdate() });
@@ -50,7 +50,7 @@ async function start() {
   const [over, restore, first] = [alreadyTyped(root), keepingCaret(), initial(page, catalogue, sum)];
   hydrate(h(Page, { state: first, acts }), root);
   store.begin(first);
-  store.set({ ...settled, look: recallLook() });
+  store.set({ ...settled, look: recallLook(), wide: matchMedia("(min-width: 60rem)").matches });
   visits.enter(page, sum, left, over, broughtHere());
   restore();
   visits.follow();

@@ -17,7 +17,7 @@ export function focusField(name) {
 
 /** On to the next field that is in sight; after the last, to the answers. @param {string} name */
 export function nextField(name) {
-  const fields = [...document.querySelectorAll(".givens input, .givens select")].filter((one) => one instanceof HTMLElement && one.checkVisibility());
+  const fields = [...document.querySelectorAll(".givens input, .givens select")].filter((one) => !one.closest("details:not([open])"));
   const next = fields[fields.findIndex((one) => one.getAttribute("name") === name) + 1];
   if (next instanceof HTMLElement) return next.focus();
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();

@@ -1,5 +1,8 @@
-/** Puts the chosen look on before the first paint; runs before anything else, so it stands alone. */
+/** Puts the look on before the first paint, and again when the device changes its own. */
 
-import { recallLook } from "./state-look.mjs";
+import { recallLook, wear } from "./state-look.mjs";
 
-document.documentElement.dataset.look = recallLook();
+wear(recallLook());
+for (const wish of ["(prefers-color-scheme: dark)", "(prefers-contrast: more)"]) {
+  matchMedia(wish).addEventListener("change", () => wear(recallLook()));
+}

@@ -194,7 +194,9 @@ export interface State {
   search: string;
   recent: Recent[];
   keeps: boolean;
+  wide: boolean;
   python: string;
+  said: string;
   offline: Offline;
 }
 

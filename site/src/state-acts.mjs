@@ -8,7 +8,7 @@
 import { focusField, intoField, nextField } from "./fields.mjs";
 import { cleared, exampled, reused, typed, undone } from "./state-entry.mjs";
 import { keep } from "./state-keep.mjs";
-import { keepLook } from "./state-look.mjs";
+import { keepLook, wear } from "./state-look.mjs";
 
 /** @param {Store} store @param {{ ask: () => void, settled: () => void, renew: () => void }} outside @returns {import("./shapes").Acts} */
 export function makeActs(store, { ask, settled, renew }) {
@@ -38,7 +38,7 @@ export function makeActs(store, { ask, settled, renew }) {
     },
     dress: (look) => {
       store.set({ look });
-      document.documentElement.dataset.look = look;
+      wear(look);
       keepLook(look);
     },
     seek: (search) => store.set({ search }),

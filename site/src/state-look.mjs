@@ -1,8 +1,8 @@
-/** The look of the page, kept where it can be read before the first paint. A shut store only means that it is not remembered. */
+/** The look of the page: chosen, or that of the device. Kept where it can be read before the first paint. */
 
 const LOOK = "tenpenny-look";
 
-/** Keep the look. @param {string} look */
+/** Keep the look. A shut store only means that it is not remembered. @param {string} look */
 export function keepLook(look) {
   try {
     localStorage.setItem(LOOK, look);
@@ -18,4 +18,11 @@ export function recallLook() {
   } catch {
     return "";
   }
+}
+
+/** Put a look on: "light", "dark", "sun", or "" for what the device asks for. @param {string} look */
+export function wear(look) {
+  const dark = matchMedia("(prefers-color-scheme: dark)").matches;
+  const strong = matchMedia("(prefers-contrast: more)").matches;
+  document.documentElement.dataset.look = look || (dark ? "dark" : strong ? "sun" : "light");
 }

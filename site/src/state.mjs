@@ -15,8 +15,8 @@ export const BENCH = { unit: "in", mark: "1/16", angles: "tenths", currency: "" 
  * @param {string} page @param {import("./shapes").Catalogue} catalogue @param {Sum | null} sum @returns {State} */
 export function initial(page, catalogue, sum) {
   return {
-    page, catalogue, ...opened(sum), bench: BENCH, look: "", search: "", recent: [], keeps: true,
-    python: "waking", offline: { whole: false, fetching: null, update: false, problem: "" },
+    page, catalogue, ...opened(sum), bench: BENCH, look: "", search: "", recent: [], keeps: true, wide: true,
+    python: "waking", said: "", offline: { whole: false, fetching: null, update: false, problem: "" },
   };
 }
 

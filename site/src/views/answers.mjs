@@ -1,70 +1,102 @@
 import { h } from "preact";
 import { standing } from "../state.mjs";
-import { Measure } from "./measure.mjs";
+import { Measure, rule } from "./measure.mjs";
+import { sentence } from "./facts.mjs";
 import { Table } from "./table.mjs";
 
 /** @typedef {import("../shapes").State} State */
 /** @typedef {import("../shapes").Answer} Answer */
 
+/** Single answers shown before the rest is folded, when there are many. */
+const MANY = 9;
+const FIRST = 6;
+
 /** The answers, the first of them largest, and how they stand to what is in the fields. @param {{ state: State }} props */
 export function Answers({ state }) {
   if (!state.shown) return null;
   const { answers, cautions } = state.shown.answer;
-  const main = answers.find((one) => one.kind !== "rows");
-  return h("section", { class: `answers ${standing(state)}`, id: "answers", "aria-labelledby": "answers-title" },
+  const main = mainOf(answers);
+  const others = answers.filter((one) => one !== main && one.kind !== "rows");
+  const shown = others.length > MANY ? FIRST : MANY;
+  return h("section", { class: `answers ${standing(state)}`, id: "answers", tabIndex: -1, "aria-labelledby": "answers-title" },
     h("h2", { id: "answers-title" }, h("span", null, "Answer")),
     h(Standing, { state }),
     main && h(Main, { answer: main }),
     h(Cautions, { cautions }),
-    h("dl", { class: "others" }, answers.filter((one) => one !== main && one.kind !== "rows").map((answer) => h(Other, { answer, held: state.focus }))),
-    answers.filter((one) => one.kind === "rows").map((answer) => h(Table, { answer })));
+    h(Others, { answers: others.slice(0, shown), held: state.focus }),
+    others.length > shown && h("details", { class: "fold" },
+      h("summary", null, `More figures (${others.length - shown})`),
+      h(Others, { answers: others.slice(shown), held: state.focus })));
+}
+
+/** The answers that are lists, the first of them open. @param {{ state: State }} props */
+export function Tables({ state }) {
+  const tables = state.shown?.answer.answers.filter((one) => one.kind === "rows") ?? [];
+  return h("section", { class: `tables ${standing(state)}`, "aria-label": "Lists" },
+    tables.map((answer, at) => h(Table, { key: answer.name, answer, open: at === 0 })));
+}
+
+/** The answer that stands first and largest: the first that is not a table. @param {Answer[]} answers */
+export function mainOf(answers) {
+  return answers.find((one) => one.kind !== "rows");
 }
 
 /** @param {{ answer: Answer }} props */
 function Main({ answer }) {
-  return h("div", { class: "main", id: `a-${answer.name}` },
+  const text = answer.text ?? "";
+  return h("div", { class: `main${text.length > 16 ? " long" : ""}`, id: `a-${answer.name}` },
     h("p", { class: "name" }, answer.label),
-    h("p", { class: "figure" }, h(Measure, { text: answer.text ?? "" })),
-    h("p", { class: "left" }, [answer.left, answer.also].filter(Boolean).join(" · ")),
+    h("p", { class: "figure" }, h(Measure, { text })),
+    h(Left, { answer }),
     answer.help && h("p", { class: "help" }, answer.help));
 }
 
-/** @param {{ answer: Answer, held: string }} props */
-function Other({ answer, held }) {
-  return h("div", { class: `other${held === answer.name ? " held" : ""}`, id: `a-${answer.name}` },
-    h("dt", null, answer.label, answer.help && h("span", { class: "help" }, answer.help)),
-    h("dd", null, h(Measure, { text: answer.text ?? "" }), h("span", { class: "left" }, [answer.left, answer.also].filter(Boolean).join(" · "))));
+/** @param {{ answers: Answer[], held: string }} props */
+function Others({ answers, held }) {
+  return h("dl", { class: "others" }, answers.map((answer) =>
+    h("div", { key: answer.name, class: `other ${answer.kind}${held === answer.name ? " held" : ""}`, id: `a-${answer.name}` },
+      h("dt", null, answer.label, answer.help && h("span", { class: "help" }, answer.help)),
+      h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })))));
 }
 
-/** Warnings stand right under the main answer: a word and a sign, not a colour alone.
+/** What is left over on the rule, and the other unit. Its line is kept free for kinds that may have one.
+ * @param {{ answer: Answer }} props */
+function Left({ answer: { kind, left, also } }) {
+  const told = [left, also].filter(Boolean).join(" · ");
+  return told || kind === "length" || kind === "angle" ? h("p", { class: "left" }, told) : null;
+}
+
+/** Warnings stand right under the main answer: in words and with a sign, not by a colour alone.
  * @param {{ cautions: import("../shapes").Caution[] }} props */
 function Cautions({ cautions }) {
   if (!cautions.length) return null;
-  return h("ul", { class: "cautions" }, cautions.map(({ say, source }) =>
-    h("li", null, h("strong", null, "Take care: "), say, source && h("span", { class: "source" }, ` (${source})`))));
+  return h("div", { class: "cautions", role: "note" }, h("p", null, h("strong", null, "Take care")),
+    h("ul", null, cautions.map(({ say, source }) => h("li", null, say, source && h("span", { class: "source" }, ` (${source})`)))));
 }
 
 /** @param {{ state: State }} props */
 function Standing({ state }) {
-  return h("p", { class: "standing" }, words(state));
+  const told = words(state);
+  if (told) return h("p", { class: "standing loud" }, told);
+  return h("p", { class: "standing" }, `to ${rule(state.bench.mark)} on your rule`,
+    h("button", { type: "button", class: "quiet", popovertarget: "settings" }, "change"));
 }
 
 /** @param {State} state @returns {string} */
 function words(state) {
   const how = standing(state);
-  if (state.fault) return `This sum stumbled and cannot answer: ${state.fault}`;
+  if (state.fault) return `No answer: ${state.fault}`;
   if (how === "refused") return `These answers are from before the last change. ${wanting(state)}`;
-  if (how === "kept") return "from last time";
-  if (how === "waiting" && state.python !== "ready") return "For earlier numbers; new answers follow when Python has woken.";
+  if (how === "kept") return "From last time.";
+  if (how === "waiting" && state.python !== "ready") return "For earlier numbers; yours are answered as soon as Python is awake.";
   return "";
 }
 
-/** What is still wanted, for the entries that are empty or concern several fields. @param {State} state */
-function wanting(state) {
-  const told = state.refusals.map(({ field, label, say, instead }) => {
-    const empty = !state.entry.texts[field]?.trim();
-    if (empty && say.startsWith("nothing")) return `Still wanted: ${label.toLowerCase()}.`;
-    return empty ? `${say.charAt(0).toUpperCase()}${say.slice(1)}; ${instead}.` : `See ${label}.`;
-  });
-  return told.join(" ");
+/** What is still wanted, for entries that are empty or concern several fields. @param {State} state */
+function wanting({ refusals, entry }) {
+  const empty = refusals.filter(({ field }) => !entry.texts[field]?.trim());
+  const wanted = empty.filter(({ say }) => say.startsWith("nothing")).map(({ label }) => label.toLowerCase());
+  const said = empty.filter(({ say }) => !say.startsWith("nothing")).map(sentence);
+  const see = refusals.filter((one) => !empty.includes(one)).map(({ label }) => label.toLowerCase());
+  return [...said, wanted.length && `Still wanted: ${wanted.join(", ")}.`, see.length && `Look at ${see.join(", ")}.`].filter(Boolean).join(" ");
 }

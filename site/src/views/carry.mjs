@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { OnMark } from "./marks.mjs";
 
 /** The sums that come next in the work, with this one's answers in their links. A sum that is not there yet is not offered.
  * @param {{ state: import("../shapes").State }} props */
@@ -9,7 +10,7 @@ export function CarryOn({ state }) {
   return h("nav", { class: "carry", "aria-labelledby": "carry-title" },
     h("h2", { id: "carry-title" }, h("span", null, "Carry on with")),
     h("ul", null, next.map(({ to, why, givens }) => h("li", null,
-      h("a", { href: address(to, givens) }, h("strong", null, known.get(to)), why && h("span", null, why))))));
+      h("a", { href: address(to, givens) }, h("strong", null, known.get(to)), why && h("span", null, why), h(OnMark, null))))));
 }
 
 /** @param {string} to @param {Record<string, string>} givens */

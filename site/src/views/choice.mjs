@@ -1,6 +1,6 @@
 import { h } from "preact";
 import { factsOf } from "./facts.mjs";
-import { Help, Note, Tag } from "./about.mjs";
+import { Note, Tag } from "./about.mjs";
 
 const FEW = 4;
 
@@ -12,10 +12,10 @@ export function ChoiceField({ given, state, acts }) {
   const chosen = keyOf(options, facts.text || given.default);
   const choose = (/** @type {string} */ key) => acts.type(given.name, key);
   const told = { name: given.name, options, chosen, choose };
-  const inner = [h(Tag, { facts }), options.length > FEW ? h(List, told) : h(Keys, told), h(Note, { given, facts: { ...facts, read: "" }, acts }), h(Help, { given })];
+  const inner = [h(Tag, { given, facts: { ...facts, read: "" } }), options.length > FEW ? h(List, told) : h(Keys, told), h(Note, { given, facts, acts })];
   const kind = `field choice${facts.refusal ? " refused" : ""}${facts.from ? " lent" : ""}`;
   if (options.length > FEW) return h("div", { class: kind }, h("label", { for: `f-${given.name}` }, given.label), ...inner);
-  return h("fieldset", { class: kind, "aria-describedby": `h-${given.name}` }, h("legend", null, given.label), ...inner);
+  return h("fieldset", { class: kind, "aria-describedby": `n-${given.name}` }, h("legend", null, given.label), ...inner);
 }
 
 /** @typedef {{ name: string, options: { key: string, label: string }[], chosen: string, choose: (key: string) => void }} Told */
@@ -31,7 +31,7 @@ function Keys({ name, options, chosen, choose }) {
 /** @param {Told} props */
 function List({ name, options, chosen, choose }) {
   const blank = chosen ? [] : [h("option", { value: "" }, "choose …")];
-  return h("select", { id: `f-${name}`, name, "aria-describedby": `n-${name} h-${name}`, onChange: (/** @type {Event & { currentTarget: HTMLSelectElement }} */ event) => choose(event.currentTarget.value) },
+  return h("select", { id: `f-${name}`, name, "aria-describedby": `n-${name}`, onChange: (/** @type {Event & { currentTarget: HTMLSelectElement }} */ event) => choose(event.currentTarget.value) },
     blank, options.map(({ key, label }) => h("option", { value: key, selected: key === chosen }, label)));
 }
 

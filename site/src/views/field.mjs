@@ -1,5 +1,5 @@
 import { h } from "preact";
-import { Help, Note, Tag } from "./about.mjs";
+import { Note, Tag } from "./about.mjs";
 import { ChoiceField } from "./choice.mjs";
 import { factsOf } from "./facts.mjs";
 import { RowsField } from "./rows.mjs";
@@ -25,13 +25,13 @@ function TextField({ given, state, acts }) {
   const held = state.focus === given.name;
   const kind = ["field", given.kind, held && "held", facts.refusal && "refused", facts.answered && "answered", facts.from && "lent"];
   return h("div", { class: kind.filter(Boolean).join(" ") },
-    h("div", { class: "head" }, h("label", { for: `f-${given.name}` }, given.label), h(Tag, { facts })),
+    h("label", { for: `f-${given.name}` }, given.label),
     h("div", { class: "line" },
       given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
       h("input", { ...common(given, facts), inputMode: PADS.get(given.kind), value: facts.text, onInput: (event) => acts.type(given.name, event.currentTarget.value) }),
-      given.unit && h("span", { class: "unit" }, given.unit)),
-    h(Note, { given, facts, acts }),
-    h(Help, { given }));
+      given.unit && h("span", { class: "unit" }, given.unit),
+      h(Tag, { given, facts })),
+    h(Note, { given, facts, acts }));
 }
 
 /** What every text entry of ours has. @param {Given} given @param {import("./facts.mjs").Facts} facts */
@@ -39,6 +39,6 @@ function common(given, facts) {
   return {
     id: `f-${given.name}`, name: given.name, type: "text", autoComplete: "off", autoCapitalize: "off", spellcheck: false, enterKeyHint: /** @type {const} */ ("next"),
     placeholder: facts.answered || given.default, "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
-    "aria-describedby": `n-${given.name} h-${given.name}`,
+    "aria-describedby": `r-${given.name} n-${given.name}`,
   };
 }

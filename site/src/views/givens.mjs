@@ -1,6 +1,7 @@
 import { h } from "preact";
 import { borrowed } from "../state-entry.mjs";
 import { Field } from "./field.mjs";
+import { sorted } from "./settled.mjs";
 
 /** @typedef {import("../shapes").Sum} Sum */
 /** @typedef {{ sum: Sum, state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
@@ -9,19 +10,13 @@ const COUNTS = ["", "one", "two", "three", "four", "five", "six"];
 
 /** The fields: what must be given first, what is settled unless one says otherwise folded beneath. @param {Props} props */
 export function Givens({ sum, state, acts }) {
-  const settled = sum.givens.filter((given) => isSettled(sum, given));
-  const asked = sum.givens.filter((given) => !settled.includes(given));
+  const { asked, settled } = sorted(sum);
   return h("section", { class: "givens", "aria-labelledby": "givens-title", onFocusIn: held(acts), onFocusOut: released(acts), onKeyDown: entered(acts) },
     h("h2", { id: "givens-title" }, h("span", null, sum.any_of ? `Give any ${COUNTS[sum.any_of.count] ?? sum.any_of.count}` : "What you have")),
     h(Story, { sum, state }),
     h("div", { class: "fields" }, asked.map((given) => h(Field, { key: given.name, given, state, acts }))),
     settled.length > 0 && h(Settled, { settled, state, acts }),
     h(Hands, { state, acts }));
-}
-
-/** @param {Sum} sum @param {import("../shapes").Given} given */
-function isSettled(sum, given) {
-  return !sum.any_of?.names.includes(given.name) && (given.optional || given.default !== "");
 }
 
 /** Whose numbers stand in the fields: never a half-borrowed set unnoticed. @param {{ sum: Sum, state: import("../shapes").State }} props */
@@ -52,7 +47,7 @@ function Settled({ settled, state, acts }) {
 function Hands({ state, acts }) {
   return h("div", { class: "hands" },
     h("button", { type: "button", class: "key", onClick: acts.clear }, "Clear"),
-    h("button", { type: "button", class: "key", onClick: acts.example }, "Put the example’s numbers in"),
+    h("button", { type: "button", class: "key", onClick: acts.example }, "The example’s numbers"),
     state.entry.undo && h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`));
 }
 

@@ -19,7 +19,7 @@ export function Home({ state, acts }) {
       h("a", { class: "way", href: "#sums" }, h(NailMark, null), h("strong", null, "A quick sum"), h("span", null, "one question, one answer")),
       h("a", { class: "way", href: "#pieces" }, h(BoxMark, null), h("strong", null, "A piece"), h("span", null, "every part of it from a few sizes"))),
     h("section", { id: "sums", tabIndex: -1, "aria-labelledby": "sums-title" },
-      h("h2", { id: "sums-title" }, h("span", null, "Quick sums, in the order of the work")),
+      h("h2", { id: "sums-title" }, h("span", null, "In the order of the work")),
       h("div", { class: "stick" }, quick.map(({ id, title }) => h("section", { key: id }, h("h3", null, title), h(List, { sums: sums.filter((sum) => sum.moment === id) }))))),
     h("section", { id: "pieces", tabIndex: -1, "aria-labelledby": "pieces-title" },
       h("h2", { id: "pieces-title" }, h("span", null, "Pieces")),

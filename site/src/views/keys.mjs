@@ -1,6 +1,7 @@
 import { h } from "preact";
 import { keysFor } from "../state-keys.mjs";
 import { standing } from "../state.mjs";
+import { mainOf } from "./answers.mjs";
 import { Measure } from "./measure.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
@@ -24,8 +25,8 @@ export function kindInHand({ sum, focus }) {
 }
 
 /** The main answer, where the thumb's owner looks while typing. @param {{ state: import("../shapes").State }} props */
-function Glance({ state }) {
-  const main = state.shown?.answer.answers.find((one) => one.kind !== "rows");
+export function Glance({ state }) {
+  const main = mainOf(state.shown?.answer.answers ?? []);
   if (!main) return null;
   return h("p", { class: `glance ${standing(state)}`, "aria-hidden": "true" }, h("span", null, main.label), h("strong", null, h(Measure, { text: main.text ?? "" })));
 }

@@ -32,7 +32,12 @@ export function BoxMark() {
   ]);
 }
 
+/** On to the next. */
+export function OnMark() {
+  return mark("on", "0 0 32 16", [["path", { d: "M2 8h27M24 3l6 5-6 5" }]]);
+}
+
 /** A rule's end, for the settings. */
 export function RuleMark() {
-  return mark("rule", "0 0 24 24", [["path", { d: "M2 8h20v9H2zM5 8v5M8 8v3M11 8v5M14 8v3M17 8v5M20 8v3" }]]);
+  return mark("rule-end", "0 0 24 24", [["path", { d: "M2 8h20v9H2zM5 8v5M8 8v3M11 8v5M14 8v3M17 8v5M20 8v3" }]]);
 }

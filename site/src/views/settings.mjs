@@ -15,7 +15,7 @@ export function Settings({ state: { bench, look }, acts }) {
     h(Pick, { name: "mark", legend: "Finest mark on your rule", options: MARKS.map((mark) => [mark, rule(mark)]), chosen: bench.mark, choose: (mark) => acts.settle({ mark }) }),
     h(Pick, { name: "unit", legend: "A number with no unit is in", options: UNITS.map((unit) => [unit, unit]), chosen: bench.unit, choose: (unit) => acts.settle({ unit }) }),
     h(Pick, { name: "angles", legend: "Angles in", options: ANGLES, chosen: bench.angles, choose: (angles) => acts.settle({ angles }) }),
-    h("div", { class: "field" }, h("div", { class: "head" }, h("label", { for: "s-currency" }, "Your money")),
+    h("div", { class: "field" }, h("label", { for: "s-currency" }, "Your money"),
       h("div", { class: "line" }, h("input", { id: "s-currency", type: "text", maxLength: 8, value: bench.currency, autoComplete: "off", placeholder: "no label", onInput: (event) => acts.settle({ currency: event.currentTarget.value }) })),
       h("p", { class: "help" }, "Printed before a price, such as €, £ or kr.")),
     h(Pick, { name: "look", legend: "The page is", options: LOOKS, chosen: look, choose: acts.dress }),

@@ -1,8 +1,9 @@
 import { h } from "preact";
-import { Answers } from "./answers.mjs";
+import { Answers, Tables } from "./answers.mjs";
 import { CarryOn } from "./carry.mjs";
 import { Drawing } from "./drawing.mjs";
 import { Givens } from "./givens.mjs";
+import { Glance } from "./keys.mjs";
 import { Sources, Working } from "./working.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
@@ -16,12 +17,12 @@ export function SumPage({ state, acts }) {
     h("div", { class: "sheet" },
       h("div", { class: "asking" },
         h("figure", { class: "board" }, h(Drawing, { figure: shown.answer.figure, held: state.focus.split(".")[0] ?? "", touch: acts.touch })),
-        h(Givens, { sum, state, acts })),
-      h("div", { class: "telling" },
-        h(Answers, { state }),
-        h(CarryOn, { state }),
-        h(Working, { lines: shown.answer.working }),
-        h(Sources, { sum }))));
+        h(Givens, { sum, state, acts }),
+        h("a", { class: "strip", href: "#answers" }, h(Glance, { state }))),
+      h("div", { class: "telling" }, h(Answers, { state }), h(CarryOn, { state })),
+      h(Tables, { state }),
+      h(Working, { lines: shown.answer.working, open: state.wide }),
+      h(Sources, { sum })));
 }
 
 /** @param {{ sum: import("../shapes").Sum, moments: { id: string, title: string }[] }} props */

@@ -1,10 +1,10 @@
 import { h } from "preact";
 
 /** How the answers were reached: the letters, then the numbers put in, then the result.
- * @param {{ lines: import("../shapes").Line[] }} props */
-export function Working({ lines }) {
+ * @param {{ lines: import("../shapes").Line[], open: boolean }} props */
+export function Working({ lines, open }) {
   if (!lines.length) return null;
-  return h("details", { class: "working", open: true },
+  return h("details", { class: "working", open },
     h("summary", null, h("h2", null, "The working")),
     h("dl", null, lines.map((line) => h(Step, { line }))));
 }
