@@ -2,11 +2,11 @@
 
 from fractions import Fraction
 
-from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.errors import Refusal
-from calc.kinds import Choice, Count, Length, Limit, Option
+from calc.sums import _slot_form as form
 from calc.sums import _slot_holes as holes
-from calc.sums._money import DISAGREE, options, things
+from calc.sums._money import DISAGREE, things
 from calc.sums._slot_drawing import figure
 from calc.tables import CHECK
 
@@ -58,9 +58,6 @@ def proof(v: Values) -> dict[str, float]:
     }
 
 
-SIZE = Limit("1 mm", "500 mm")
-PLACE = Limit("0 in", "3 m")
-FOLDS = Limit("0", "3")
 SUM = Sum(
     id="slot",
     title="Slot",
@@ -82,184 +79,8 @@ SUM = Sum(
         "From what goes in and how it is folded: the slot, the drill for its ends, hole centres as running marks, "
         "and whether a finger gets in."
     ),
-    givens=(
-        Choice(
-            name="what",
-            label="What goes in",
-            help="A note, coin or card from the list, or a size of your own.",
-            default="own",
-            options=options(),
-        ),
-        Length(
-            name="length",
-            label="Its length",
-            help="For your own size: the longer side, before folding.",
-            optional=True,
-            limit=SIZE,
-        ),
-        Length(
-            name="width",
-            label="Its width",
-            help="For your own size: the shorter side, before folding.",
-            optional=True,
-            limit=SIZE,
-        ),
-        Length(
-            name="thickness",
-            label="Its thickness",
-            help="One sheet or card, if you have measured it.",
-            optional=True,
-            limit=Limit("0.02 mm", "30 mm"),
-        ),
-        Count(
-            name="halved",
-            label="Folds that halve the length",
-            help="How often it is folded end to end.",
-            default="0",
-            default_why="not folded",
-            limit=FOLDS,
-        ),
-        Count(
-            name="narrowed",
-            label="Folds that halve the width",
-            help="How often it is folded side to side.",
-            default="0",
-            default_why="not folded",
-            limit=FOLDS,
-        ),
-        Length(
-            name="loft",
-            label="Each layer when folded",
-            default="0.4 mm",
-            default_why="common practice: folded paper springs open",
-            help="Fold one, measure across it unpressed, and divide by the layers.",
-            limit=Limit("0.05 mm", "5 mm"),
-        ),
-        Choice(
-            name="leads",
-            label="Along the slot",
-            help="Which side of the folded thing lies along the slot?",
-            default="shorter",
-            options=(Option("shorter", "The shorter side"), Option("longer", "The longer side")),
-        ),
-        Length(
-            name="clearance",
-            label="Clearance at each end",
-            default="3 mm",
-            default_why="common practice",
-            help="How much longer the slot is than what goes in, at each end.",
-            limit=Limit("0 mm", "25 mm"),
-        ),
-        Length(
-            name="ease",
-            label="Clearance each side",
-            default="1 mm",
-            default_why="common practice",
-            help="How much wider the slot is than what goes in, on each side.",
-            limit=Limit("0 mm", "10 mm"),
-        ),
-        Choice(
-            name="drills",
-            label="Drills",
-            help="Which drills you have.",
-            default="inch",
-            options=(Option("inch", "Fractions of an inch"), Option("mm", "Millimetres")),
-        ),
-        Length(
-            name="web",
-            label="Least wood between holes",
-            default="1/8 in",
-            default_why="common practice: a bit wanders into a hole that is too near",
-            help="The wood to leave between one hole and the next.",
-            limit=Limit("0.5 mm", "100 mm"),
-        ),
-        Length(
-            name="lid",
-            label="Length of the lid",
-            help="Measured the way the slot runs; the slot is put midway.",
-            optional=True,
-            limit=Limit("10 mm", "3 m"),
-        ),
-        Length(
-            name="start",
-            label="Slot begins at",
-            help="Measured from the end of the lid, if it is not to be midway.",
-            optional=True,
-            limit=PLACE,
-        ),
-        Length(
-            name="clear_from",
-            label="Free space begins at",
-            help="The near face of the first batten, measured from the end of the lid.",
-            optional=True,
-            limit=PLACE,
-        ),
-        Length(
-            name="clear_to",
-            label="Free space ends at",
-            help="The near face of the other batten, measured from the same end.",
-            optional=True,
-            limit=PLACE,
-        ),
-    ),
-    answers=(
-        Answer(name="slot_length", label="Length of the slot", kind="length", help="Over its round ends."),
-        Answer(name="slot_width", label="Width of the slot", kind="length", help="The drill's own diameter."),
-        Answer(name="drill", label="Drill for the ends", kind="text"),
-        Answer(name="holes", label="Holes", kind="count"),
-        Answer(name="pitch", label="From centre to centre", kind="length"),
-        Answer(name="waste", label="Wood between holes", kind="fine"),
-        Answer(
-            name="begins",
-            label="The slot begins at",
-            kind="length",
-            help="From the end of the lid: as you gave it, else midway.",
-        ),
-        Answer(name="ends", label="The slot ends at", kind="length"),
-        Answer(name="clear_low", label="Clear of the first batten", kind="length"),
-        Answer(name="clear_high", label="Clear of the other batten", kind="length"),
-        Answer(name="marks_from", label="Marks run from", kind="text"),
-        Answer(
-            name="centres",
-            label="Hole centres",
-            kind="rows",
-            columns=(Answer(name="hole", label="Hole", kind="count"), Answer(name="mark", label="Mark", kind="length")),
-        ),
-        Answer(
-            name="item_length", label="Length before folding", kind="length", help="As you gave it, or from the table."
-        ),
-        Answer(
-            name="item_width", label="Width before folding", kind="length", help="As you gave it, or from the table."
-        ),
-        Answer(name="size_from", label="Its size is from", kind="text"),
-        Answer(name="folded_length", label="Length when folded", kind="length"),
-        Answer(name="folded_width", label="Width when folded", kind="length"),
-        Answer(
-            name="side",
-            label="Side along the slot",
-            kind="length",
-            help="The folded thing's shorter or longer side, as you chose.",
-        ),
-        Answer(name="deep", label="Goes in endways", kind="length"),
-        Answer(
-            name="sheet",
-            label="Thickness of one layer",
-            kind="fine",
-            help="As you gave it, from the table, or paper's.",
-        ),
-        Answer(name="layers", label="Layers", kind="count"),
-        Answer(
-            name="ply",
-            label="Each layer takes",
-            kind="fine",
-            help="Its own thickness, or more where folds hold it open.",
-        ),
-        Answer(name="thick", label="Thickness when folded", kind="fine"),
-        Answer(name="room", label="Width wanted", kind="fine"),
-        Answer(name="run", label="From first centre to last", kind="length"),
-        Answer(name="gaps", label="Spaces between holes", kind="count"),
-        Answer(name="round_takes", label="A round end takes from the corner", kind="fine"),
-    ),
+    givens=form.GIVENS,
+    answers=form.ANSWERS,
     work=work,
     formulas=(
         Formula("folded_length", "item_length / 2 ** halved"),
