@@ -3,6 +3,7 @@
 import contextlib
 import os
 import re
+import socket
 import sys
 import threading
 import webbrowser
@@ -78,17 +79,45 @@ class Handler(SimpleHTTPRequestHandler):
         """Nothing: the page is what there is to see."""
 
 
+class Server(ThreadingHTTPServer):
+    """A server that, once stopped, answers nothing more on connections that were left open either."""
+
+    daemon_threads = True
+
+    def __init__(self, folder: Path, port: int) -> None:
+        handler = type("Handler", (Handler,), {"policy": policy(folder)})
+        super().__init__(("127.0.0.1", port), partial(handler, directory=str(folder)))
+        self.open: set[socket.socket] = set()
+
+    def get_request(self) -> tuple[socket.socket, Any]:
+        """The next connection, remembered."""
+        connection, address = super().get_request()
+        self.open.add(connection)
+        return connection, address
+
+    def shutdown_request(self, request: Any) -> None:
+        """A connection done with."""
+        self.open.discard(request)
+        super().shutdown_request(request)
+
+    def stop(self) -> None:
+        """Stop, and drop every connection."""
+        self.shutdown()
+        self.server_close()
+        for connection in list(self.open):
+            with contextlib.suppress(OSError):
+                connection.shutdown(socket.SHUT_RDWR)
+
+
 @contextlib.contextmanager
 def serving(folder: Path, port: int = 0) -> Iterator[str]:
     """Serve `folder` on this machine while the block runs; gives its address."""
-    handler = type("Handler", (Handler,), {"policy": policy(folder)})
-    server = ThreadingHTTPServer(("127.0.0.1", port), partial(handler, directory=str(folder)))
+    server = Server(folder, port)
     threading.Thread(target=server.serve_forever, daemon=True).start()
     try:
         yield f"http://localhost:{server.server_address[1]}/"
     finally:
-        server.shutdown()
-        server.server_close()
+        server.stop()
 
 
 def forever(folder: Path, port: int, *, opening: bool) -> int:

@@ -79,6 +79,7 @@ export function startPython({ onState, start = startWorker }) {
   function answer({ id, ...reply }) {
     questions.get(id)?.settle(reply);
     questions.delete(id);
+    if (worker && !questions.size) starts = 1; // all is answered: what went wrong before is behind us
   }
 
   /** @param {number} id */

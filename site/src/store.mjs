@@ -87,8 +87,9 @@ export class Store {
     return kept !== undefined && (await hashOf(await kept.arrayBuffer())) === file.hash;
   }
 
-  /** Fetch a file, hold it to its hash, keep it. @param {File} file */
+  /** Fetch a file, hold it to its hash, keep it; a damaged one is let go of first. @param {File} file */
   async fetch(file) {
+    await this.cache.delete(this.key(file.hash));
     const bytes = (await this.ask(file, "default")) ?? (await this.ask(file, "reload"));
     if (!bytes) throw new Error(`${file.url} did not arrive as it was made`);
     const type = TYPES[file.url.split(".").pop() ?? ""] ?? "application/octet-stream";

@@ -53,5 +53,15 @@ const door = boot({ config, zips: zips() });
 self.onmessage = async ({ data }) => self.postMessage((await door)(data));
 door.then(
   () => self.postMessage('{"ready": true}'),
-  (fault) => self.postMessage(JSON.stringify({ failed: String(fault?.message ?? fault) })),
+  async (fault) => {
+    await mend().catch(() => {}); // offline: there is nothing to mend with
+    self.postMessage(JSON.stringify({ failed: String(fault?.message ?? fault) }));
+  },
 );
+
+/** Python did not start: perhaps a file that is kept was damaged. What is, is fetched again before the next try. */
+async function mend() {
+  const store = await Store.open(base);
+  const files = (await store.listed())?.files ?? [];
+  await store.fill(files.filter(({ url }) => url.startsWith("python")), () => {});
+}
