@@ -102,7 +102,7 @@ class Carry:
     why: str = ""
 
 
-@dataclass(frozen=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True, repr=False)
 class Sum:
     """One sum. `work` takes every given by name and returns every answer by name; Refusal where no answer exists.
 
@@ -138,6 +138,10 @@ class Sum:
         if not (self.purpose and self.asks and self.sources and self.formulas and self.limits_of):
             raise ValueError(f"sum {self.id!r} lacks its purpose, questions, formulas, sources or limits")
 
+    def __repr__(self) -> str:
+        asks = ", ".join(given.name for given in self.givens)
+        return f"<Sum {self.id}: {asks} -> {', '.join(answer.name for answer in self.answers)}>"
+
     @property
     def named(self) -> tuple[Given | Answer, ...]:
         """Everything that has a name and a label: the givens, then the answers."""
@@ -145,8 +149,8 @@ class Sum:
 
     @property
     def labels(self) -> dict[str, str]:
-        """Each name's label as it stands inside a sentence."""
-        return {one.name: one.label[0].lower() + one.label[1:] for one in self.named}
+        """Each name's label as it stands inside a sentence or a formula: no capital, no comma."""
+        return {one.name: (one.label[0].lower() + one.label[1:]).replace(",", "") for one in self.named}
 
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""

@@ -100,7 +100,7 @@ class Words:
         """A fraction by itself. 43/8 may be 4 3/8 with its space left out, so the maker is asked which."""
         top, bottom = self._sides(text)
         value = Fraction(top, bottom)
-        if bottom in RULE and (meant := _spaced(str(top), bottom)):
+        if value > 1 and bottom in RULE and (meant := _spaced(str(top), bottom)):
             raise self.refusal(f"could mean {' or '.join([fraction(value), *meant])}", "type the one that is meant")
         return value
 
