@@ -150,7 +150,7 @@ SUM = Sum(
         ),
     ),
     answers=(
-        Answer(name="strip", label="Fixed strip, upper face", kind="length", help="From the back to the saw cut."),
+        Answer(name="strip", label="Fixed strip, upper face", kind="length", help="The least, unless you give it."),
         Answer(name="strip_under", label="Fixed strip, under face", kind="length", help="Less, by the back bevel."),
         Answer(name="moving", label="Moving lid along the slope", kind="length", help="The same on both faces."),
         Answer(name="gain", label="Gain depth", kind="fine", help="How deep each leaf is let in at the kerf."),
@@ -167,9 +167,10 @@ SUM = Sum(
             "nail_line", "edge * nail + bevel", "the edge distance counts on the under face, where the wood is less"
         ),
         Formula(
-            "least", "cover + 1.5 * nail + nail_line", "one and a half diameters keep the nail's head off the leaf"
+            "least",
+            "nail_line + max(cover + 1.5 * nail, edge * nail)",
+            "one and a half diameters keep the nail's head off the leaf",
         ),
-        Formula("strip", "least"),
         Formula("strip_under", "strip - bevel"),
         Formula("moving", "length - strip - kerf"),
         Formula("gain", "knuckle / 2"),

@@ -1,0 +1,195 @@
+"""Sloping-lid box: a box hung on a wall, its lid sloping to the front; every part from a few bench measurements."""
+
+import math
+from typing import Any
+
+from calc.declare import AnyOf, Carry, Caution, Example, Source, Sum, Values
+from calc.pieces import _sloping_lid as lid
+from calc.pieces._sloping_asks import GIVENS
+from calc.pieces._sloping_figure import figure
+from calc.pieces._sloping_order import order
+from calc.pieces._sloping_parts import parts, rows
+from calc.pieces._sloping_shape import shape
+from calc.pieces._sloping_stock import boards, strips_of
+from calc.pieces._sloping_tells import ANSWERS
+from calc.pieces._sloping_work import joints, shopping, strip_nail
+from calc.pieces._sloping_working import FORMULAS
+from calc.tables import CHECK
+
+
+def work(**givens: Any) -> Values:
+    """The shape; what the lid carries; the parts, joints and stock; the order of work, which wants them all."""
+    made = shape(givens)
+    made |= lid.strip(made, strip_nail(made))
+    made |= lid.battens(made)
+    made |= lid.slot(made) | _gauge(made)
+    found = parts(made)
+    made |= {"parts": rows(found), "lid_strips": strips_of(made["lid_long"], made["stock_width"], made["joint"])}
+    made |= _nailed(made) | _bought(made, boards(found, made))
+    made |= {"order": order(made)}
+    return {answer.name: made[answer.name] for answer in ANSWERS}
+
+
+def _gauge(m: Values) -> dict[str, Any]:
+    found = lid.ask("bevel", "mark", {}, angle=m["angle"], mark=m["mark"], cut=m["lid_wide"])
+    return {"set_run": found["set_run"], "set_rise": found["set_rise"]}
+
+
+def _nailed(m: Values) -> dict[str, Any]:
+    found = joints(m)
+    return {"joints": found, "nail_list": shopping(found), "nail_count": sum(row["count"] for row in found)}
+
+
+def _bought(m: Values, rows: list[dict[str, Any]]) -> dict[str, Any]:
+    found = lid.ask(
+        "board-measure", "price", {}, boards=tuple(rows), rule=m["counts"], waste=m["waste"], price=m["price"]
+    )
+    return {"buy": rows, "board_feet": found["to_buy"], "cost": found["cost"]}
+
+
+def proof(v: Values) -> dict[str, float]:
+    """Walked round by coordinates, never by the formulas: the lid, the front, the batten on its swing, the inside."""
+    c, s = math.cos(math.radians(float(v["angle"]))), math.sin(math.radians(float(v["angle"])))
+    size = float(v["lid_long"])
+    toe = float(v["lid_under"]) * c, float(v["back_height"] - v["lid_under"] * s)
+    heel = toe[0] + float(v["lid_thickness"]) * s - size * c, toe[1] + float(v["lid_thickness"]) * c + size * s
+    crown = float(v["back_high"] - v["tail"] - v["crest"])
+    face, inner = float(v["depth"] + v["proud"]), float(v["depth"] - v["rabbet"])
+    under = [(float(v["back_height"]) - y) * c - x * s for x, y in _lid_line(v, face, inner)]
+    return {
+        "down the under face, square up, and back up the upper face ends at the back": heel[0] / size,
+        "there the back rises by its crest": (heel[1] - crown) / size,
+        "the lid hangs over the front by its overhang": (toe[0] - face - float(v["front_overhang"])) / size,
+        "the tops of side and front touch the lid": max(map(abs, under)) / size,
+        "strip, kerf and moving lid make the lid": float(v["strip"] + v["kerf"] + v["moving"]) / size - 1,
+        "the batten swings past the front by its clearance": _swing(v, c, s, inner) / size,
+    }
+
+
+def _lid_line(v: Values, face: float, inner: float) -> list[tuple[float, float]]:
+    """The corners that the lid's under face lies on."""
+    tops = (float(v["depth"]), v["front_height"]), (face, v["front_outer"]), (inner, v["front_inner"])
+    return [(x, float(y)) for x, y in tops]
+
+
+def _swing(v: Values, c: float, s: float, inner: float) -> float:
+    """How much nearer the pin the batten's corner swings than the front's inner arris stands, less its clearance."""
+    deep = float(v["lid_thickness"] + v["batten_thickness"])
+    crown = float(v["back_high"] - v["tail"] - v["crest"])
+    along = float(v["strip"] + v["kerf"] / 2)
+    pin = along * c, crown - along * s
+    end = float(v["strip"] + v["kerf"] + v["clearance"] + v["batten_long"])
+    corner = end * c - deep * s, crown - end * s - deep * c
+    return math.dist(pin, (inner, float(v["front_inner"]))) - math.dist(pin, corner) - float(v["clearance"])
+
+
+def _wide(v: Values) -> bool:
+    return any(row["part"] in ("Side", "Front") and row["strips"] > 1 for row in v["parts"])
+
+
+SUM = Sum(
+    id="sloping-lid-box",
+    title="Sloping-lid box",
+    moment="piece",
+    question="What do I cut for a wall box with a sloping lid?",
+    asks=(
+        "box with a sloping lid",
+        "comment card box",
+        "letter box for the wall",
+        "suggestion box",
+        "slant top box",
+        "cutting list for a wall box",
+        "every part of a sloping lid box",
+        "box that hangs on a wall",
+    ),
+    purpose="From a few bench measurements, every part of a nailed wall box whose lid slopes to the front: sizes, "
+    "grain, angles, the bevel gauge's marks, nails, hinge strip, slot, the order of work, and what to buy.",
+    givens=GIVENS,
+    any_of=AnyOf(2, ("back_height", "front_height", "angle")),
+    answers=ANSWERS,
+    work=work,
+    formulas=FORMULAS,
+    proof=proof,
+    figure=figure,
+    sources=(
+        Source("Plane geometry", "right triangles; parts laid out by coordinates", "identity"),
+        Source(
+            "US Navy training course NAVEDTRA 14119",
+            "chapter 3",
+            "read",
+            "Nails three times as long as the piece they hold is thick.",
+        ),
+        Source(
+            "W. Noyes, Handwork in Wood (1910)",
+            "butt hinges; estimates",
+            "read",
+            "Gain half the knuckle; a quarter more for waste.",
+        ),
+        Source("UK Health and Safety Executive", "wood dust", "read"),
+        Source(
+            "Overhangs, crest and tail, clearances, nails apart, order of work, no glue across the grain",
+            "",
+            "common practice",
+        ),
+    ),
+    cautions=(
+        Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
+        Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
+        Caution(
+            "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
+            source="UK Health and Safety Executive, wood dust",
+        ),
+        Caution(
+            "This does not say what the box may carry or what a wall will hold: fix it as local practice and "
+            "whoever answers for the wall require, and look for cables and pipes first."
+        ),
+        Caution("Sides or front are wider than your stock: glue them up before anything else.", _wide),
+        Caution(
+            "Less than 5 mm of the front is left to nail through at its rabbets.",
+            lambda v: v["proud"] < 5,
+            "common practice",
+        ),
+        Caution(
+            "The slot comes within 10 mm of the hinge leaf or of the front.",
+            lambda v: v["slot_spare"] < 10,
+            "common practice",
+        ),
+        Caution(
+            "The size of what goes in is from memory: measure one before you cut the slot.",
+            lambda v: CHECK in v["size_from"],
+        ),
+        Caution(
+            "The thickness of a nail here is from memory: measure yours before you bore.",
+            lambda v: any(CHECK in row["from"] for row in v["joints"]),
+        ),
+        Caution(
+            "No table has the thickness of one of these nails: measure yours, and bore a hole to suit.",
+            lambda v: any(row["length"] and row["diameter"] is None for row in v["joints"]),
+        ),
+        Caution(
+            "At one joint no nail of this kind holds without coming through: choose another kind, wire brads for thin "
+            "wood, or use screws there.",
+            lambda v: any(row["length"] is None for row in v["joints"]),
+        ),
+    ),
+    limits_of="One box with square corners, 1° to 60° of slope, the sides between back and front, the bottom between "
+    "all four, the lid in one slope on two battens. It says nothing of strength or of what the wall will bear.",
+    example=Example(
+        {
+            "stock_width": "180 mm",
+            "stock_thickness": "16 mm",
+            "inside_width": "200 mm",
+            "depth": "150 mm",
+            "back_height": "220 mm",
+            "front_height": "170 mm",
+            "price": "9.50",
+        },
+        "A comment-card box for the village reading room, of 16 mm ash, to hang beside the door: a folded card goes in "
+        "through the lid.",
+    ),
+    carry_on=(
+        Carry("bevel", {"angle": "angle"}, "Set the bevel gauge, or see how near the marks come"),
+        Carry("hinge-strip", {"angle": "angle", "length": "lid_long", "thickness": "lid_thickness"}, "Another hinge"),
+        Carry("nail", {"held": "back_thickness", "second": "depth"}, "Another nail for the back"),
+    ),
+)
