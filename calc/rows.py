@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import ClassVar
 
+from calc import arithmetic
 from calc.bench import Bench
 from calc.errors import Refusal
 from calc.glyphs import alike
@@ -53,6 +54,19 @@ class Rows(Given):
 
     def check(self, found: Reading) -> None:
         """Rows hold each cell to its own column's limit while reading."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Reckoning(Given):
+    """A sum typed out over lengths, such as 9 3/4 + 2 x 16 mm; `work` is handed a `calc.arithmetic.Reckoned`."""
+
+    kind: ClassVar[str] = "reckoning"
+    noun: ClassVar[str] = "a reckoning"
+
+    def parse(self, text: str, bench: Bench) -> Reading:
+        """The reckoning worked out, and how it was read; bare numbers in the bench's unit."""
+        found, read = arithmetic.reckon(text, bench.unit)
+        return Reading(found, bench.unit, read)
 
 
 def _cell(at: int, column: Given, text: str, bench: Bench) -> Reading:

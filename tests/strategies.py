@@ -9,8 +9,11 @@ from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
 from spellings import angles, inches, metric, numbers
 
+from calc import reader
+from calc.arithmetic import Reckoned, Term
 from calc.bench import MARKS, Bench
-from calc.kinds import Choice, Given
+from calc.kinds import Choice, Given, Length, Limit
+from calc.reckoning import LENGTH
 from calc.rows import Rows
 from calc.rule import OWN, Mark
 from calc.units import MM_PER_INCH
@@ -121,6 +124,19 @@ def about(given: Given, text: str) -> SearchStrategy[str]:
     return st.just(text) | sizes.flatmap(lambda size: spelled(size, spell)).map(lambda pair: pair[0])
 
 
+def reckoned(given: Given) -> SearchStrategy[tuple[str, Any]]:
+    """A few lengths added up and taken away, with the tape they must be read as."""
+    size = Length(name="size", label="Size", help="A term.", limit=Limit("1 mm", "5 m"))
+    terms = st.lists(st.tuples(st.sampled_from([1, -1]), lengths(size)), max_size=4)
+    return st.tuples(lengths(size), terms).map(lambda drawn: _tape([(1, drawn[0]), *drawn[1]]))
+
+
+def _tape(drawn: list[tuple[int, tuple[str, Fraction]]]) -> tuple[str, Reckoned]:
+    terms = tuple(Term(sign, reader.length(text).read, mm) for sign, (text, mm) in drawn)
+    text = " ".join(f"{'+' if sign > 0 else '-'} {text}" for sign, (text, _) in drawn)
+    return text.removeprefix("+ "), Reckoned(sum(sign * mm for sign, (_, mm) in drawn), LENGTH, terms)
+
+
 KINDS: Mapping[str, Callable[[Given], SearchStrategy[tuple[str, Any]]]] = {
     "length": lengths,
     "angle": angled,
@@ -129,6 +145,7 @@ KINDS: Mapping[str, Callable[[Given], SearchStrategy[tuple[str, Any]]]] = {
     "count": counted,
     "choice": chosen,
     "rows": listed,
+    "reckoning": reckoned,
 }
 
 
