@@ -49,7 +49,7 @@ def cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:
         "text": shown.text,
         "left": shown.left,
         "also": shown.also,
-        "value": value if isinstance(value, str | int) else float(value),
+        "value": number(value),
         "unit": UNIT_OF.get(answer.kind, ""),
         "exact": exact,
         **({"fraction": str(value)} if exact and not isinstance(value, str) else {}),
@@ -69,3 +69,18 @@ def entry(kind: str, value: Any, bench: Bench) -> str:
     inches = value / MM_PER_INCH
     rule = is_exact(value) and 64 % inches.denominator == 0
     return f"{show.fraction(inches)} in" if rule and bench.system == "in" else f"{show.plain(value, 6)} mm"
+
+
+def number(value: Any) -> Any:
+    """What a machine reads: text and whole numbers as they are, else a decimal that is the same on every machine.
+
+    What is not exact is given to nine decimals and twelve figures, since the last digits of a sine differ between
+    one C library and the next.
+
+    >>> from fractions import Fraction
+    >>> number(219.77288639946264), number(Fraction(1, 3))
+    (219.772886399, 0.3333333333333333)
+    """
+    if isinstance(value, str | int):
+        return value
+    return float(value) if is_exact(value) else float(f"{round(value, 9):.12g}")
