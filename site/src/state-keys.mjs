@@ -6,21 +6,19 @@
 
 /** @type {Key[]} */
 const MARKS = [
-  { label: "½", name: "add a half", mark: 2 },
-  { label: "¼", name: "add a quarter", mark: 4 },
-  { label: "⅛", name: "add an eighth", mark: 8 },
-  { label: "1⁄16", name: "add a sixteenth", mark: 16 },
+  { label: "½", name: "add ½", mark: 2 },
+  { label: "¼", name: "add ¼", mark: 4 },
+  { label: "⅛", name: "add ⅛", mark: 8 },
+  { label: "1/16", name: "add 1/16", mark: 16 },
 ];
 /** @type {Key} */
-const THIRTY_SECOND = { label: "1⁄32", name: "add a thirty-second", mark: 32 };
+const THIRTY_SECOND = { label: "1/32", name: "add 1/32", mark: 32 };
 /** @type {Key} */
 const SPACE = { label: "space", name: "space", text: " " };
 /** @type {Key} */
 const RUB = { label: "⌫", name: "rub out", act: "rub" };
 /** @type {Key} */
 const NEXT = { label: "next", name: "next field", act: "next" };
-/** @type {Record<string, string>} */
-const NAMES = { in: "inches", ft: "feet", mm: "millimetres", cm: "centimetres", m: "metres" };
 /** @type {Record<string, string>} */
 const SIGNS = { "+": "plus", "−": "minus", "×": "times", "÷": "divided by", "(": "open bracket", ")": "close bracket", "/": "slash" };
 
@@ -29,7 +27,7 @@ const INCHES = /\s*(?:in|inch|inches|"|″)$/;
 const WHOLE = /(?<![\d.,/])(\d+)$/;
 
 /** @param {string} unit @returns {Key} */
-const unit = (unit) => ({ label: unit, name: NAMES[unit] ?? unit, text: unit === "ft" ? " ft " : ` ${unit}` });
+const unit = (unit) => ({ label: unit, name: unit, text: unit === "ft" ? " ft " : ` ${unit}` });
 
 /** @param {string} sign @returns {Key} */
 const sign = (sign) => ({ label: sign, name: SIGNS[sign] ?? sign, text: sign });
@@ -42,7 +40,7 @@ export function keysFor(kind, bench) {
   const marks = inches ? [...MARKS, ...fine] : [];
   if (kind === "length") return [[...marks, sign("/"), SPACE], [...units(bench), RUB, NEXT]].filter((row) => row.length);
   if (kind === "reckoning") return [[..."+−×÷()"].map(sign), [...marks, SPACE], [...units(bench), RUB]];
-  if (kind === "angle") return [[word("°", "degrees", "°"), word("′", "minutes", "′"), word("1 in", "one in", "1 in "), sign("/"), SPACE, RUB, NEXT]];
+  if (kind === "angle") return [[word("°", "degrees", "°"), word("′", "minutes", "′"), word("1 in", "1 in", "1 in "), sign("/"), SPACE, RUB, NEXT]];
   return [];
 }
 

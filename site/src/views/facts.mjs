@@ -4,7 +4,7 @@
  * @typedef {import("../shapes").Given} Given
  */
 
-import { setAside } from "../state-entry.mjs";
+import { EXAMPLE, setAside } from "../state-entry.mjs";
 import { currentKey } from "../state.mjs";
 
 /** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string }} Facts */
@@ -18,7 +18,7 @@ export function factsOf(state, given) {
   const refusal = typed.trim() && !open ? state.refusals.find((one) => one.field === name) : undefined;
   return {
     text: open ? "" : typed,
-    aside: open ? typed : "",
+    aside: open && state.entry.origin[name] !== EXAMPLE ? typed : "",
     answered: open ? answer(state, name) : "",
     from: open ? "" : state.entry.origin[name] ?? "",
     refusal: refusal ? sentence(refusal) : "",

@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { selectAll } from "../fields.mjs";
 import { borrowed } from "../state-entry.mjs";
 import { Field } from "./field.mjs";
 import { sorted } from "./settled.mjs";
@@ -13,9 +14,9 @@ export function Givens({ sum, state, acts }) {
   const { asked, settled } = sorted(sum);
   return h("section", { class: "givens", "aria-labelledby": "givens-title", onFocusIn: held(acts), onFocusOut: released(acts), onKeyDown: entered(acts) },
     h("h2", { id: "givens-title" }, h("span", null, sum.any_of ? `Give any ${COUNTS[sum.any_of.count] ?? sum.any_of.count}` : "What you have")),
-    h(Story, { sum, state }),
     h("div", { class: "fields" }, asked.map((given) => h(Field, { key: given.name, given, state, acts }))),
     settled.length > 0 && h(Settled, { settled, state, acts }),
+    h(Story, { sum, state }),
     h(Hands, { state, acts }));
 }
 
@@ -51,10 +52,13 @@ function Hands({ state, acts }) {
     state.entry.undo && h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`));
 }
 
-/** @param {import("../shapes").Acts} acts @returns {(event: FocusEvent) => void} */
+/** A field taken in hand shows its keys, and its text is selected, so that typing takes its place.
+ * @param {import("../shapes").Acts} acts @returns {(event: FocusEvent) => void} */
 function held(acts) {
   return ({ target }) => {
-    if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) acts.hold(target.name);
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    acts.hold(target.name);
+    selectAll(target);
   };
 }
 

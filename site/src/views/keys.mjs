@@ -9,12 +9,12 @@ import { Measure } from "./measure.mjs";
 /** Our own keys above the bottom edge while a field is in hand, and the answer as it stands. @param {Props} props */
 export function KeyRow({ state, acts }) {
   const rows = keysFor(kindInHand(state), state.bench);
-  if (!rows.length) return h("div", { class: "keys", hidden: true });
-  return h("div", { class: "keys", role: "group", "aria-label": "Keys for fractions and units", onPointerDown: stay },
+  if (!rows.length) return h("section", { class: "keys", hidden: true });
+  return h("section", { class: "keys", "aria-label": "Keys for fractions and units", onPointerDown: stay },
     h(Glance, { state }),
     rows.map((row, at) => h("div", { class: "keyrow", key: at }, row.map((key) =>
-      h("button", { type: "button", key: key.name, class: `key${key.mark ? " part" : ""}${key.act ? " act" : ""}`, tabIndex: -1, "aria-label": key.name, onClick: () => acts.press(key) },
-        key.mark && key.label.includes("⁄") ? h(Measure, { text: key.label.replace("⁄", "/") }) : key.label)))));
+      h("button", { type: "button", key: key.name, class: ["key", key.mark && "part", key.act && "act", key.label.length > 3 && !key.mark && "word"].filter(Boolean).join(" "), tabIndex: -1, "aria-label": key.name, onClick: () => acts.press(key) },
+        h(Measure, { text: key.label }))))));
 }
 
 /** The kind of the entry in hand; a cell of a list has its column's. @param {import("../shapes").State} state */
@@ -28,7 +28,7 @@ export function kindInHand({ sum, focus }) {
 export function Glance({ state }) {
   const main = mainOf(state.shown?.answer.answers ?? []);
   if (!main) return null;
-  return h("p", { class: `glance ${standing(state)}`, "aria-hidden": "true" }, h("span", null, main.label), h("strong", null, h(Measure, { text: main.text ?? "" })));
+  return h("span", { class: `glance ${standing(state)}` }, h("span", null, main.label), h("strong", null, h(Measure, { text: main.text ?? "" })));
 }
 
 /** A key must not take the caret out of the field. @param {Event} event */

@@ -31,7 +31,7 @@ export function RowsField({ given, state, acts }) {
 function Row({ given, columns, row, at, held, only, type, drop }) {
   return h("div", { class: "row", role: "group", "aria-label": `row ${at + 1}` },
     h("p", { class: "rowhead" }, h("span", null, `Row ${at + 1}`),
-      h("button", { type: "button", class: "quiet", "aria-label": `take row ${at + 1} away`, disabled: only, onClick: drop }, "take away")),
+      h("button", { type: "button", class: "quiet", "aria-label": `take away row ${at + 1}`, disabled: only, onClick: drop }, "take away")),
     columns.map((column, place) => h(Cell, {
       column, name: `${given.name}.${at}.${column.name}`, text: row[place] ?? "", held, type: (text) => type(place, text),
     })));

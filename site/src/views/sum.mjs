@@ -19,8 +19,9 @@ export function SumPage({ state, acts }) {
         h("figure", { class: "board" }, h(Drawing, { figure: shown.answer.figure, held: state.focus.split(".")[0] ?? "", touch: acts.touch })),
         h(Givens, { sum, state, acts }),
         h("a", { class: "strip", href: "#answers" }, h(Glance, { state }))),
-      h("div", { class: "telling" }, h(Answers, { state }), h(CarryOn, { state })),
+      h(Answers, { state }),
       h(Tables, { state }),
+      h(CarryOn, { state }),
       h(Working, { lines: shown.answer.working, open: state.wide }),
       h(Sources, { sum })));
 }
