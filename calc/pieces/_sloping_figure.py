@@ -57,7 +57,7 @@ def _sizes(drawing: Figure, v: Values) -> None:
     if v["crest"]:
         drawing.dimension((back, crown), (back, top), "crest", away=16)
     drawing.dimension((back, low), (0, low), "stock_thickness", v["back_thickness"], away=-12)
-    drawing.dimension((depth, low), (face, low), "rabbet", v["proud"], away=-12, label="proud")
+    drawing.dimension((depth, low), (face, low), "rabbet", v["proud"], away=-12, label="proud", along=24)
     drawing.dimension((0, low), (depth, low), "depth", away=-36)
     drawing.dimension((depth, 0), (depth, v["front_height"]), "front_height", away=34)
 

@@ -71,4 +71,4 @@ def _sizes(drawing: Figure, v: Values, at: Place, end: float) -> None:
     drawing.dimension(at(bevel, thick), at(strip, thick), "strip_under", v["strip_under"], away=-16)
     drawing.dimension(at(end, 0), at(end, thick), "thickness", v["thickness"], away=14)
     if (slope := float(v["angle"])) > 0:
-        drawing.angle(at(end, thick), 180 - slope, 180, "angle", v["angle"], reach=max(36, min(76, 720 / slope)))
+        drawing.angle(at(end, thick), 180 - slope, 180, "angle", v["angle"], reach=max(26, min(76, 720 / slope)))
