@@ -21,7 +21,7 @@ def enter(words: list[str]) -> None:
     if Path(sys.prefix).resolve() != VENV.resolve():
         _environment()
         os.execv(_inside("python"), [str(_inside("python")), str(ROOT / "build.py"), *words])
-    os.environ["PATH"] = f"{VENV / 'bin'}{os.pathsep}{os.environ['PATH']}"
+    os.environ["PATH"] += f"{os.pathsep}{VENV / 'bin'}"
     _packages()
 
 
@@ -64,7 +64,8 @@ def _packages() -> None:
 
 def _node() -> tuple[str, str] | None:
     """(node, npm), when both are here and new enough."""
-    node, npm = shutil.which("node"), shutil.which("npm")
+    path = f"{os.environ['PATH']}{os.pathsep}{VENV / 'bin'}"
+    node, npm = shutil.which("node", path=path), shutil.which("npm", path=path)
     if not node or not npm:
         return None
     major = int(run([node, "--version"], "Asking node its version").lstrip("v").split(".")[0])

@@ -15,61 +15,78 @@ const CANNOT = "This browser does not let the page keep itself for use offline."
  * @param {{ onState: (state: Offline) => void }} wanted
  */
 export function startOffline({ onState }) {
+  const keeping = new Keeping(onState);
+  if (navigator.serviceWorker) keeping.begin(navigator.serviceWorker).catch(() => keeping.set({ problem: CANNOT }));
+  else keeping.set({ problem: CANNOT });
+  return { applyUpdate: () => keeping.update() };
+}
+
+class Keeping {
   /** @type {Offline} */
-  let state = { whole: false, fetching: null, update: false, problem: "" };
-  /** @param {Partial<Offline>} change */
-  const set = (change) => onState((state = { ...state, ...change }));
-  const container = navigator.serviceWorker;
+  state = { whole: false, fetching: null, update: false, problem: "" };
   /** @type {ServiceWorkerRegistration | undefined} */
-  let registration;
+  registration;
 
-  if (!container) set({ problem: CANNOT });
-  else {
+  /** @param {(state: Offline) => void} onState */
+  constructor(onState) {
+    this.onState = onState;
+  }
+
+  /** @param {Partial<Offline>} change */
+  set(change) {
+    this.state = { ...this.state, ...change };
+    this.onState(this.state);
+  }
+
+  /** @param {ServiceWorkerContainer} container */
+  async begin(container) {
     reloadWhenReplaced(container);
-    container.addEventListener("message", ({ data }) => hear(data));
-    register(container).then(attend, () => set({ problem: CANNOT }));
-  }
-  return { applyUpdate: () => registration?.waiting?.postMessage({ say: "take over" }) };
-
-  /** @param {ServiceWorkerRegistration} found */
-  async function attend(found) {
-    registration = found;
-    found.installing?.addEventListener("statechange", look);
-    found.addEventListener("updatefound", () => found.installing?.addEventListener("statechange", look));
-    look();
-    lookForUpdates(found);
-    await Promise.race([settled, sleep(LATEST)]);
-    await keepUntilWhole(found);
+    container.addEventListener("message", ({ data }) => this.hear(data));
+    await container.register(new URL("../sw.js", import.meta.url), { updateViaCache: "none" });
+    this.attend(await container.ready);
   }
 
-  function look() {
-    const update = Boolean(registration?.waiting && registration.active);
-    set({ update, fetching: registration?.installing || !update ? state.fetching : null });
+  /** @param {ServiceWorkerRegistration} registration */
+  attend(registration) {
+    this.registration = registration;
+    const watch = () => registration.installing?.addEventListener("statechange", () => this.look());
+    registration.addEventListener("updatefound", watch);
+    watch();
+    this.look();
+    lookForUpdates(registration);
+    Promise.race([settled, sleep(LATEST)]).then(() => this.keep());
   }
 
-  /** @param {{ whole?: boolean, fetching?: { done: number, total: number }, problem?: string }} told */
-  function hear({ whole = state.whole, fetching, problem = "" }) {
-    set({ whole, fetching: fetching ?? null, problem });
-    if (whole) void navigator.storage?.persist?.();
+  /** Is a new release waiting its turn? */
+  look() {
+    const update = Boolean(this.registration?.waiting);
+    this.set({ update, fetching: this.registration?.installing || !update ? this.state.fetching : null });
   }
 
   /** The service worker may be stopped at any time, or the signal lost: it is asked again until everything is here. */
-  async function keepUntilWhole(/** @type {ServiceWorkerRegistration} */ found) {
-    for (let seen = null; !state.whole; await sleep(PATIENCE)) {
-      if (seen === null || seen === state) found.active?.postMessage({ say: "keep" });
-      seen = state;
+  async keep() {
+    for (let seen = null; !this.state.whole; await sleep(PATIENCE)) {
+      if (seen === null || seen === this.state) this.registration?.active?.postMessage({ say: "keep" });
+      seen = this.state;
     }
+  }
+
+  /** @param {{ whole?: boolean, fetching?: { done: number, total: number }, problem?: string }} told */
+  hear({ whole = this.state.whole, fetching, problem = "" }) {
+    this.set({ whole, fetching: fetching ?? null, problem });
+    if (whole) void askToPersist();
+  }
+
+  update() {
+    this.registration?.waiting?.postMessage({ say: "take over" });
   }
 }
 
-/** @param {ServiceWorkerContainer} container */
-async function register(container) {
-  await container.register(new URL("../sw.js", import.meta.url), { updateViaCache: "none" });
-  return container.ready;
-}
-
-/** Once another worker has taken over, this page is of the release before: open it again. What is typed is kept as it is typed. */
-function reloadWhenReplaced(/** @type {ServiceWorkerContainer} */ container) {
+/**
+ * Once another worker has taken over, this page is of the release before: open it again. What is typed is kept as it is typed.
+ * @param {ServiceWorkerContainer} container
+ */
+function reloadWhenReplaced(container) {
   let before = container.controller;
   container.addEventListener("controllerchange", () => {
     if (before) location.reload();
@@ -87,6 +104,12 @@ function lookForUpdates(registration) {
   };
   document.addEventListener("visibilitychange", look);
   setInterval(look, HOUR);
+}
+
+/** Browsers throw away what is kept by pages not used for a while, unless asked not to. */
+async function askToPersist() {
+  const { storage } = navigator;
+  if (storage?.persist && !(await storage.persisted())) await storage.persist();
 }
 
 /** @param {number} time */

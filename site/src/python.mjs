@@ -5,7 +5,7 @@
  * @typedef {"waking" | "ready" | "failed"} Waking
  * @typedef {import("./shapes").Request} Request
  * @typedef {import("./shapes").Reply} Reply
- * @typedef {{ text: string, settle: (reply: Reply) => void }} Question
+ * @typedef {{ onState: (state: Waking, say: string) => void, start?: () => Worker }} Wanted
  */
 
 const LONGEST_START = 60_000;
@@ -21,97 +21,101 @@ export const settled = new Promise((done) => void (settle = done));
 /**
  * Start Python. `onState(state, say)` is told "waking", "ready", and "failed" with a sentence.
  * `ask` never rejects: when Python is lost the reply is not ok, and its `fault` is that sentence.
- * @param {{ onState: (state: Waking, say: string) => void, start?: () => Worker }} wanted
+ * @param {Wanted} wanted
  */
-export function startPython({ onState, start = startWorker }) {
-  /** @type {Map<number, Question>} */
-  const questions = new Map();
-  /** @type {Worker | null} */
-  let worker = null;
-  /** @type {ReturnType<typeof setTimeout> | undefined} */
-  let clock;
-  let ready = false;
-  let starts = 0;
-  let last = 0;
+export function startPython(wanted) {
+  const python = new Python(wanted);
+  python.begin();
+  return { ask: (/** @type {Request} */ request) => python.ask(request) };
+}
 
-  begin();
-  return { ask };
+class Python {
+  /** @type {Worker | null} */
+  worker = null;
+  /** The questions that are not answered yet. @type {Map<number, { text: string, answer: (reply: Reply) => void }>} */
+  questions = new Map();
+  ready = false;
+  starts = 0;
+  last = 0;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  clock;
+
+  /** @param {Wanted} wanted */
+  constructor({ onState, start = startWorker }) {
+    this.onState = onState;
+    this.start = start;
+  }
 
   /** @param {Request} request @returns {Promise<Reply>} */
-  function ask(request) {
-    const id = ++last;
-    return new Promise((done) => {
-      questions.set(id, { text: JSON.stringify({ ...request, id }), settle: done });
-      if (!worker) return lose();
-      if (ready) put(id);
+  ask(request) {
+    const id = ++this.last;
+    return new Promise((answer) => {
+      this.questions.set(id, { text: JSON.stringify({ ...request, id }), answer });
+      if (!this.worker) this.lose();
+      else if (this.ready) this.put(id);
     });
   }
 
-  function begin() {
-    starts += 1;
-    ready = false;
-    onState("waking", "");
-    const made = (worker = start());
-    made.onmessage = ({ data }) => made === worker && hear(JSON.parse(data));
+  begin() {
+    this.starts += 1;
+    this.ready = false;
+    this.onState("waking", "");
+    const made = (this.worker = this.start());
+    made.onmessage = ({ data }) => this.worker === made && this.hear(JSON.parse(data));
     made.onerror = (event) => {
       event.preventDefault();
-      if (made === worker) again();
+      if (this.worker === made) this.again();
     };
-    wait(LONGEST_START);
+    this.wait(LONGEST_START);
   }
 
   /** @param {Reply & { id: number, ready?: boolean, failed?: string }} told */
-  function hear(told) {
-    if (told.failed) return again();
-    if (told.ready) wake();
-    else answer(told);
-    watch();
+  hear(told) {
+    if (told.failed) return this.again();
+    if (told.ready) this.wake();
+    else this.answer(told);
+    this.wait(this.questions.size ? LONGEST_ANSWER : 0);
   }
 
-  function wake() {
-    ready = true;
-    for (const id of questions.keys()) put(id);
-    onState("ready", "");
+  wake() {
+    this.ready = true;
+    for (const id of this.questions.keys()) this.put(id);
+    this.onState("ready", "");
     settle();
-  }
-
-  /** @param {Reply & { id: number }} reply */
-  function answer({ id, ...reply }) {
-    questions.get(id)?.settle(reply);
-    questions.delete(id);
-    if (worker && !questions.size) starts = 1; // all is answered: what went wrong before is behind us
   }
 
   /** @param {number} id */
-  function put(id) {
-    worker?.postMessage(questions.get(id)?.text);
-    if (questions.size === 1) watch();
+  put(id) {
+    this.worker?.postMessage(this.questions.get(id)?.text);
+    if (this.questions.size === 1) this.wait(LONGEST_ANSWER);
   }
 
-  /** The clock runs while a question is out, and begins again with each answer. */
-  function watch() {
-    wait(questions.size ? LONGEST_ANSWER : 0);
-  }
-
-  /** @param {number} time */
-  function wait(time) {
-    clearTimeout(clock);
-    if (time) clock = setTimeout(again, time);
+  /** @param {Reply & { id: number }} reply */
+  answer({ id, ...reply }) {
+    this.questions.get(id)?.answer(reply);
+    this.questions.delete(id);
+    if (this.worker && !this.questions.size) this.starts = 1; // all is answered: what went wrong before is behind us
   }
 
   /** The worker is lost: once more, with the same questions, or not at all. */
-  function again() {
-    worker?.terminate();
-    worker = null;
-    wait(0);
-    if (starts < 2) return begin();
-    lose();
-    onState("failed", LOST);
+  again() {
+    this.worker?.terminate();
+    this.worker = null;
+    this.wait(0);
+    if (this.starts < 2) return this.begin();
+    this.lose();
+    this.onState("failed", LOST);
     settle();
   }
 
-  function lose() {
-    for (const id of questions.keys()) answer({ id, ok: false, refusals: [], fault: LOST });
+  lose() {
+    for (const id of this.questions.keys()) this.answer({ id, ok: false, refusals: [], fault: LOST });
+  }
+
+  /** Give the worker so long to say something; 0 for as long as it likes. @param {number} time */
+  wait(time) {
+    clearTimeout(this.clock);
+    if (time) this.clock = setTimeout(() => this.again(), time);
   }
 }
 

@@ -9,6 +9,9 @@ const here = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (se
 const base = here.registration.scope;
 const { files } = LISTED;
 
+const LATER = "Not everything could be fetched yet; it is tried again by itself.";
+const FULL = "There is not room enough on this device to keep the page for use offline.";
+
 /** @param {object} message */
 async function tell(message) {
   for (const page of await here.clients.matchAll({ includeUncontrolled: true })) page.postMessage(message);
@@ -20,7 +23,7 @@ async function fill(wanted) {
   try {
     await store.fill(wanted, (done, total) => void tell({ fetching: { done, total } }));
   } catch (fault) {
-    await tell({ problem: fault instanceof Error ? fault.message : String(fault) });
+    await tell({ problem: fault instanceof DOMException && fault.name === "QuotaExceededError" ? FULL : LATER });
     throw fault;
   }
   return store;
