@@ -5,11 +5,15 @@ from typing import Any
 from calc import show
 from calc.bench import Bench
 from calc.declare import Answer
+from calc.measures import shown_temperature
+from calc.scales import SCALES
 from calc.show import Shown
 from calc.trig import is_exact
 from calc.units import MM_PER_INCH, factor
 
 UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
+UNIT_OF |= {"temperature": "°C", "mass": "kg", "force": "N", "pressure": "MPa", "area": "mm²", "liquid": "mm³"}
+UNIT_OF |= {"density": "kg/m³", "spread": "g/m²", "coverage": "m²/l"}
 EMPTY = {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact": True}
 
 
@@ -36,6 +40,10 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
             return Shown(f"{size} board {'foot' if size == '1' else 'feet'}")
         case "number":
             return Shown(show.plain(value, answer.places))
+        case "temperature":
+            return shown_temperature(value)
+        case kind if kind in SCALES:
+            return SCALES[kind].shown(value, bench)
     return Shown(str(value))
 
 
@@ -64,6 +72,10 @@ def entry(kind: str, value: Any, bench: Bench) -> str:
     """
     if isinstance(value, str):
         return value
+    if kind in SCALES:
+        return SCALES[kind].entry(value)
+    if kind == "temperature":
+        return f"{show.plain(value, 6)} °C"
     if kind not in ("length", "fine"):
         return show.plain(value, 6)
     inches = value / MM_PER_INCH

@@ -11,7 +11,10 @@ if TYPE_CHECKING:
     from calc.figure import Figure
 
 MOMENTS = ("sketch", "mark-out", "stock", "cut", "join", "fit", "finish", "piece")
-KINDS = ("length", "fine", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows")
+KINDS = (
+    *("length", "fine", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows"),
+    *("temperature", "mass", "force", "pressure", "area", "liquid", "density", "spread", "coverage"),
+)
 BASES = ("read", "computed", "memory", "common practice", "identity")
 
 Values = Mapping[str, Any]
@@ -23,7 +26,8 @@ class Answer:
     """One thing a sum answers. `kind` decides how it prints; "rows" is a table with `columns` of Answers.
 
     "fine" is a length too small for a rule, such as the thickness of a nail. Volumes are in cubic millimetres,
-    board feet in board feet, percents in hundredths (12 prints 12%).
+    board feet in board feet, percents in hundredths (12 prints 12%), temperatures in degrees Celsius; masses, forces
+    and their like in the base unit of their scale in `calc.scales`.
     `places` is for numbers and percents. An answer whose value is None is not shown.
     """
 

@@ -6,6 +6,7 @@ from calc import formula
 from calc.declare import Answer, Sum
 from calc.kinds import Choice, Given, Number
 from calc.rows import Rows
+from calc.search import Search
 
 
 def describe(one: Sum) -> dict[str, Any]:
@@ -60,6 +61,8 @@ def given(one: Given) -> dict[str, Any]:
     }
     if isinstance(one, Choice):
         told["options"] = [{"key": option.key, "label": option.label} for option in one.options]
+    if isinstance(one, Search):
+        told["search"] = True
     if isinstance(one, Rows):
         told["columns"] = [given(column) for column in one.columns]
     if isinstance(one, Number):

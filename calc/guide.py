@@ -12,6 +12,7 @@ from calc.declare import MOMENTS, Sum
 from calc.engine import reckon
 from calc.kinds import Choice, Given
 from calc.rows import Rows
+from calc.search import Search
 
 WIDTH = 100
 
@@ -97,6 +98,10 @@ def _entry(given: Given) -> str:
 
 
 def _choices(given: Given) -> str:
+    if isinstance(given, Search):
+        return (
+            f"Found by a part of its name, as in “{given.options[0].label}”; {len(given.options)} are listed by --json."
+        )
     if isinstance(given, Choice):
         return (
             "One of: "

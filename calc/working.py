@@ -6,7 +6,7 @@ from typing import Any
 from calc import formula, show
 from calc.bench import Bench
 from calc.cells import printed
-from calc.declare import Answer, Sum, Values
+from calc.declare import KINDS, Answer, Sum, Values
 from calc.trig import is_exact
 from calc.units import MM_PER_INCH
 
@@ -56,7 +56,7 @@ def _kinds(one: Sum) -> dict[str, Answer]:
         given.name: Answer(
             name=given.name,
             label=given.label,
-            kind=given.kind if given.kind in ("length", "angle", "money") else "number",
+            kind=given.kind if given.kind in KINDS else "number",
         )
         for given in one.givens
         if given.kind != "rows"
@@ -73,9 +73,11 @@ def said(answer: Answer, value: Any, bench: Bench, unit: str = "") -> str:
         return f"{short(value / MM_PER_INCH, 64)} in" if inches else f"{short(value)} mm"
     if answer.kind == "angle":
         return f"{show.plain(value, 2)}°"
+    if answer.kind == "number":
+        return show.plain(value, max(3, answer.places))
     return (
         short(value)
-        if answer.kind in ("number", "count", "percent", "money", "board-feet")
+        if answer.kind in ("count", "percent", "money", "board-feet")
         else printed(answer, value, bench).text
     )
 

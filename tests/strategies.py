@@ -2,11 +2,13 @@
 
 from collections.abc import Callable, Mapping
 from fractions import Fraction
+from functools import partial
 from math import ceil, floor
 from typing import Any
 
 from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
+from measured import MEASURED, measured
 from spellings import angles, inches, metric, numbers
 
 from calc import reader
@@ -146,6 +148,8 @@ KINDS: Mapping[str, Callable[[Given], SearchStrategy[tuple[str, Any]]]] = {
     "choice": chosen,
     "rows": listed,
     "reckoning": reckoned,
+    "percent": numbered,
+    **{kind: partial(measured, kind, within) for kind in MEASURED},
 }
 
 

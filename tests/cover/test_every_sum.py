@@ -5,10 +5,12 @@ import math
 from fractions import Fraction
 from typing import Any
 
+import measured
 import pytest
 from forms import forms
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
+from measured import MEASURED
 from strategies import benches, ends, junk, typed
 
 from calc import discover, formula
@@ -134,6 +136,8 @@ def test_limits_refuse_just_outside_and_accept_just_inside(name: str, field: str
 
 def plain(asked: Given, value: Fraction) -> str:
     """A value as a decimal to be typed, with its unit."""
+    if asked.kind in MEASURED:
+        return measured.plain(asked.kind, value)
     return f"{float(value):.4f}{' mm' if asked.kind == 'length' else ''}" if asked.kind != "count" else str(value)
 
 

@@ -1,0 +1,60 @@
+"""A choice of many, found by a part of its name: every word typed must stand somewhere in the name."""
+
+import re
+from dataclasses import dataclass
+
+from calc.bench import Bench
+from calc.errors import Refusal, listed
+from calc.glyphs import quoted, tidy
+from calc.kinds import Choice, Option
+from calc.reading import Reading
+
+MANY = 8
+"""Names listed where what was typed could mean several."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Search(Choice):
+    """One of many, such as a wood by its common or its botanical name; `work` is handed the key.
+
+    `what` is what is looked for, in a sentence: "wood". Told to a page as a choice with "search" true.
+    """
+
+    what: str = "one"
+
+    def parse(self, text: str, bench: Bench) -> Reading:
+        """The key, by key or name, or by words that stand in one name only. Raises Refusal with the names near."""
+        wanted = tidy(text).casefold()
+        found = [option for option in self.options if wanted in (option.key.casefold(), option.label.casefold())]
+        found = found or self._named(words(wanted))
+        if len(found) != 1:
+            raise self._many(text, found) if found else self._none(text, wanted)
+        return Reading(found[0].key, "", found[0].label)
+
+    def _named(self, wanted: list[str]) -> list[Option]:
+        """The options with every word in their name; one whose common name is just those words stands for all."""
+        found = [o for o in self.options if wanted and all(word in " ".join(words(o.label)) for word in wanted)]
+        whole = [o for o in found if sorted(wanted) == sorted(words(o.label.partition("(")[0]))]
+        return whole or found
+
+    def _many(self, text: str, found: list[Option]) -> Refusal:
+        names = [option.label for option in found]
+        more = [f"{len(names) - MANY} more"] if len(names) > MANY else []
+        return Refusal(f"{quoted(text.strip())} could be {'; '.join(names[:MANY] + more)}", "type more of the name")
+
+    def _none(self, text: str, wanted: str) -> Refusal:
+        import difflib  # only when something was misspelt
+
+        known = {word: o.label for o in self.options for word in (*words(o.label), " ".join(words(o.label)))}
+        near = sorted({known[word] for word in difflib.get_close_matches(wanted, known, 4, 0.7)})
+        instead = f"perhaps {listed(near, 'or')}" if near else "type a part of its common or botanical name"
+        return Refusal(f"{quoted(text.strip())} is no {self.what} in the table", instead)
+
+
+def words(text: str) -> list[str]:
+    """The words of a name, in small letters, whatever stands between them.
+
+    >>> words("Ash, white (Fraxinus americana)")
+    ['ash', 'white', 'fraxinus', 'americana']
+    """
+    return re.findall(r"\w+", text.casefold())
