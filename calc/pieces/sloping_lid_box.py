@@ -143,6 +143,7 @@ SUM = Sum(
             "This does not say what the box may carry or what a wall will hold: fix it as local practice and "
             "whoever answers for the wall require, and look for cables and pipes first."
         ),
+        Caution("A lid falls: see that it stays open by itself, or fit a chain or stop."),
         Caution("Sides or front are wider than your stock: glue them up before anything else.", _wide),
         Caution(
             "Less than 5 mm of the front is left to nail through at its rabbets.",

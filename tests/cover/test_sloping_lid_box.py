@@ -245,12 +245,26 @@ def test_the_board_to_buy_covers_the_parts(givens: dict[str, Any]) -> None:
 def test_nails_stay_inside_and_are_all_bought(givens: dict[str, Any]) -> None:
     """No nail is longer than the wood it is driven into, and the shopping list has every one that fits."""
     v = values(givens)
-    behind = {"Battens to moving lid": v["lid_thickness"], "Back to strip": v["strip_under"]}
+    behind = {"Battens to moving lid": v["lid_thickness"], "Back to strip, down the slope": v["strip_under"]}
     for joint in (row for row in v["joints"] if row["length"] is not None):
         assert joint["held"] < joint["length"]
         assert joint["length"] < joint["held"] + behind.get(joint["joint"], 10**4)
     fits = [row["count"] for row in v["joints"] if row["length"] is not None]
     assert sum(row["count"] for row in v["nail_list"]) == sum(fits)
+
+
+@given(BOXES)
+def test_nails_of_the_strip_stay_in_the_wood(givens: dict[str, Any]) -> None:
+    """Through the strip, square to it, no point comes out behind the back; from the back, none through the strip."""
+    v = values(givens)
+    m = built(givens)
+    _, at = lid(m)
+    nails = {row["joint"]: row["length"] for row in v["joints"] if row["length"] is not None}
+    if long := nails.get("Strip to sides"):
+        assert at(m["nail_line"], float(long))[0] > -m["back_thickness"]
+    if long := nails.get("Back to strip, down the slope"):
+        turn = math.radians(m["angle"])
+        assert float(long) - m["back_thickness"] / math.cos(turn) < m["strip_under"]
 
 
 def test_across_the_grain_comes_before_along_it() -> None:
