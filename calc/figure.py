@@ -90,15 +90,30 @@ class Figure:
         )
 
     def angle(
-        self, corner: Point, start: Any, end: Any, name: str = "", value: Any = None, reach: float = 46, label: str = ""
+        self,
+        corner: Point,
+        start: Any,
+        end: Any,
+        name: str = "",
+        value: Any = None,
+        reach: float = 46,
+        label: str = "",
+        beside: bool = False,
     ) -> None:
-        """An angle at `corner` from `start` to `end` degrees, `reach` pixels out; sized by the difference."""
+        """An angle at `corner` from `start` to `end` degrees, `reach` pixels out; `beside` sets words past `end`."""
         (at,) = self._see(corner)
         size = end - start if value is None else value
-        self.rooms.append(of_angle(at, start, end, reach, label))
+        self.rooms.append(of_angle(at, start, end, reach, label, beside))
         self.strokes.append(
             lambda board, bench: ink.angle(
-                board, at, float(start), float(end), reach, name, f"{label} {show.angle(size, bench).text}".strip()
+                board,
+                at,
+                float(start),
+                float(end),
+                reach,
+                name,
+                f"{label} {show.angle(size, bench).text}".strip(),
+                beside,
             )
         )
 

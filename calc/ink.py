@@ -137,12 +137,14 @@ def touch(name: str, parts: list[Node], at: Spot) -> Node:
     return ["g", {"class": "handle", "data-name": name}, *parts, disc]
 
 
-def angle(board: Board, corner: Spot, start: float, end: float, reach: float, name: str, text: str) -> Node:
+def angle(
+    board: Board, corner: Spot, start: float, end: float, reach: float, name: str, text: str, beside: bool
+) -> Node:
     """An angle's arc `reach` pixels from its corner, its figure beyond the arc, or beside an angle too slim."""
     x, y = board.at(corner)
     turns = [math.radians(start + (end - start) * n / 16) for n in range(17)]
     spots = " ".join(f"{round(x + reach * math.cos(t), 2)},{round(y - reach * math.sin(t), 2)}" for t in turns)
-    dx, dy, anchor = by_angle(start, end, reach)
+    dx, dy, anchor = by_angle(start, end, reach, beside)
     at = (x + dx, y - dy)
     return touch(name, [["polyline", {"class": "dim open", "points": spots}], label(at, text, anchor)], at)
 

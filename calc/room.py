@@ -48,26 +48,27 @@ def of_dimension(
     return [*(about(end, -uy * tip, ux * tip) for end in (a, b)), words]
 
 
-def of_angle(corner: tuple[float, float], start: Any, end: Any, reach: float, label: str) -> Room:
+def of_angle(corner: tuple[float, float], start: Any, end: Any, reach: float, label: str, beside: bool = False) -> Room:
     """Room for the figure of an angle, as `calc.ink.angle` sets it."""
-    dx, dy, anchor = by_angle(float(start), float(end), reach)
+    dx, dy, anchor = by_angle(float(start), float(end), reach, beside)
     return of_words(corner, f"{label} 88° 88′".strip(), anchor, dx, dy)
 
 
-def by_angle(start: float, end: float, reach: float) -> tuple[float, float, str]:
-    """Where an angle's figure stands from its corner (pixels right, up) and its anchor: beyond the arc, or, where the
-    angle is too slim to hold words, outside its second leg."""
+def by_angle(start: float, end: float, reach: float, beside: bool) -> tuple[float, float, str]:
+    """Where an angle's figure stands from its corner (pixels right, up) and its anchor: beyond the arc, or, when asked
+    or where the angle is too slim to hold words, outside its second leg."""
     out = reach + 12
-    if out * math.radians(abs(end - start)) < 2.3 * HALF_LINE:
-        turn = math.radians(end)
-        return (
-            out * math.cos(turn) - 2 * HALF_LINE * math.sin(turn),
-            out * math.sin(turn) + 2 * HALF_LINE * math.cos(turn),
-            "middle",
-        )
+    if beside or out * math.radians(abs(end - start)) < 2.3 * HALF_LINE:
+        along, across = math.cos(math.radians(end)), math.sin(math.radians(end))
+        gap = HALF_LINE if abs(across) > 0.7 else 2 * HALF_LINE
+        return out * along - gap * across, out * across + gap * along, _anchor(-across, 0.7)
     middle = math.radians((start + end) / 2)
-    anchor = "start" if math.cos(middle) > 0.3 else "end" if math.cos(middle) < -0.3 else "middle"
-    return out * math.cos(middle), out * math.sin(middle), anchor
+    return out * math.cos(middle), out * math.sin(middle), _anchor(math.cos(middle), 0.3)
+
+
+def _anchor(way: float, least: float) -> str:
+    """Which end of the words stands at their point, when they go to the right (above nothing) or left of it."""
+    return "start" if way > least else "end" if way < -least else "middle"
 
 
 def spread(rooms: list[Room], scale: float) -> tuple[float, float, float, float]:

@@ -10,7 +10,7 @@ from calc.figure import Figure
 from calc.sums._either import by_angle
 from calc.trig import Number
 
-STEEP = 70
+STEEP = 55
 """Degrees from which the drawing's rise is told on the free side."""
 
 

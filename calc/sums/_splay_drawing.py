@@ -13,7 +13,7 @@ def figure(v: Values) -> Figure:
         "The inner face of one side, wider at the top, with its cut off square; and the side cut through, leaning out.",
     )
     _face(drawing, v)
-    _section(drawing, v, float(v["size"] + v["top_size"]) / 2 + 0.35 * float(v["top_size"] + v["height"]))
+    _section(drawing, v, float(v["size"] + v["top_size"]) / 2 + 0.5 * float(v["top_size"] + v["slant"]))
     return drawing
 
 
@@ -26,7 +26,9 @@ def _face(drawing: Figure, v: Values) -> None:
     drawing.dimension((-over, slant), (size + over, slant), "top_size", v["top_size"])
     drawing.dimension((-over, 0), (-over, slant), "slant", v["slant"])
     drawing.line((size + over, 0), (size + over, slant), "thin")
-    drawing.angle((size + over, slant), 270 - float(v["face_cut"]), 270, "face_cut", v["face_cut"], reach=30)
+    drawing.angle(
+        (size + over, slant), 270 - float(v["face_cut"]), 270, "face_cut", v["face_cut"], reach=30, beside=True
+    )
 
 
 def _section(drawing: Figure, v: Values, left: float) -> None:
@@ -36,7 +38,7 @@ def _section(drawing: Figure, v: Values, left: float) -> None:
     drawing.hatch(corners, 135)
     top = left + wall + spread
     drawing.line((top, 0), (top, height), "thin")
-    drawing.angle((top, height), 270 - float(v["lean"]), 270, "lean", v["lean"], reach=30)
+    drawing.angle((top, height), 270 - float(v["lean"]), 270, "lean", v["lean"], reach=30, beside=True)
     drawing.dimension((left, 0), (left, height), "height", v["height"])
     lean, thick = math.radians(v["lean"]), float(v["thickness"])
     square = (left + spread + thick * math.cos(lean), height - thick * math.sin(lean))
