@@ -63,19 +63,21 @@ def figure(v: Values) -> Figure:
     corners = [(0, 0), (run, 0), (run, rise)]
     drawing.outline(corners)
     drawing.grain(corners)
-    drawing.dimension((0, 0), (run, 0), "set_run", run, away=-22)
+    chord = 0.2 < radius / max(run, rise) < 2
+    lower = -46 if chord and radius < run else -22
+    drawing.dimension((0, 0), (run, 0), "set_run", run, away=lower)
     if angle > STEEP:
         drawing.dimension((0, 0), (0, rise), "set_rise", rise)
     else:
         drawing.dimension((run, 0), (run, rise), "set_rise", rise, away=-22)
     drawing.line((0, 0), (run, rise), "accent")
     drawing.angle((0, 0), 0, v["set_angle"], "angle", angle, reach=64)
-    if 0.2 < radius / max(run, rise) < 2:
-        _chord(drawing, angle, radius)
+    if chord:
+        _chord(drawing, angle, radius, away=-68 - lower)
     return drawing
 
 
-def _chord(drawing: Figure, angle: Number, radius: Fraction) -> None:
+def _chord(drawing: Figure, angle: Number, radius: Fraction, away: float) -> None:
     drawing.arc((0, 0), radius, 0, angle, "thin")
     drawing.line((radius, 0), (radius * trig.cos(angle), radius * trig.sin(angle)), "hidden")
-    drawing.dimension((0, 0), (radius, 0), "radius", radius, away=-46)
+    drawing.dimension((0, 0), (radius, 0), "radius", radius, away=away)
