@@ -51,7 +51,9 @@ def tree(text: str) -> ast.expr:
     """The formula as a tree; ValueError when it uses more than the notation allows."""
     made = ast.parse(text, mode="eval").body
     for node in ast.walk(made):
-        if not isinstance(node, _NOTATION):
+        if not isinstance(node, _NOTATION) or (
+            isinstance(node, ast.Constant) and not isinstance(node.value, int | float)
+        ):
             raise ValueError(f"{text!r} uses {type(node).__name__}")
     return made
 
@@ -137,4 +139,4 @@ _NAMES = {
 
 
 def _shut(text: str, shut: bool) -> str:
-    return f"({text})" if shut and " " in text else text
+    return f"({text})" if shut and (" " in text or text.startswith("−")) else text
