@@ -50,7 +50,7 @@ def _lid(m: Values) -> list[Step]:
         _step("Saw the strip off the lid, clean both edges: strip, moving lid", "rip saw", m["strip"], m["moving"]),
         _step("Place the slot: middle down from the sawn edge, end in from the lid's end", "gauge", down, begins),
         _step("Bore and chop the slot: length, width", "drill, chisel", m["slot_length"], m["slot_width"]),
-        _step("Let in the hinges at the saw cut: depth", "chisel", m["gain"]),
+        _step("Let in the hinges at the saw cut, half the knuckle deep", "chisel"),
     ]
 
 

@@ -5,6 +5,7 @@ x runs from the back's face to the front, y up from the bottom of the sides; the
 
 import math
 from collections.abc import Callable
+from numbers import Real
 
 from calc.declare import Values
 
@@ -15,9 +16,7 @@ Place = Callable[[float, float], Spot]
 
 def section(v: Values) -> dict[str, Shape]:
     """The corners of each part: side, batten, bottom, front, back, strip, moving."""
-    m = {
-        name: float(value) for name, value in v.items() if isinstance(value, int | float) or hasattr(value, "numerator")
-    }
+    m = {name: float(value) for name, value in v.items() if isinstance(value, Real)}
     return {
         "side": [(0.0, 0.0), (m["depth"], 0.0), (m["depth"], m["front_height"]), (0.0, m["back_height"])],
         "batten": _batten(m, on_lid(v)),

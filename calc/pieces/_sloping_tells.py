@@ -110,7 +110,7 @@ ANSWERS = (
     _size("slot_begins", "Slot begins, in from the lid's end"),
     _size("slot_room", "Between the battens"),
     _size("slot_spare", "Wood between slot and hinge leaf or front", "The nearer of the two."),
-    Answer(name="size_from", label="The size of what goes in is from", kind="text"),
+    Answer(name="size_from", label="Where the size of what goes in comes from", kind="text"),
     _size("rabbet", "Depth of the front's rabbet", "Half the front's thickness, unless given."),
     *(
         _size(f"{part}_thickness", f"Thickness of the {told}", "The stock's own, unless given.")
