@@ -20,7 +20,7 @@ Readings = Mapping[str, Reading]
 def reckon(one: Sum, texts: Mapping[str, str], bench: Bench) -> Result:
     """Answer `one` from typed texts by given name. Raises Refused, naming every entry that cannot be used."""
     readings = read(one, texts, bench)
-    bench = _in_hand(one, readings, bench)
+    bench = in_hand(one, readings, bench)
     values = _work(one, texts, readings)
     cautions = tuple(caution for caution in one.cautions if caution.when is None or caution.when(values))
     lines = working(one, values, set(readings), bench)
@@ -42,7 +42,7 @@ def understood(one: Sum, texts: Mapping[str, str], readings: Readings) -> tuple[
     )
 
 
-def _in_hand(one: Sum, readings: Readings, bench: Bench) -> Bench:
+def in_hand(one: Sum, readings: Readings, bench: Bench) -> Bench:
     """The bench with the rule that this sum is told of, where it asks for one."""
     told = [readings[given.name].value for given in one.givens if isinstance(given, Mark) and given.name in readings]
     return replace(bench, mark=str(told[0])) if told else bench

@@ -64,13 +64,21 @@ class Given:
 
     def check(self, found: Reading) -> None:
         """Raise a Refusal when the value is outside the limit."""
-        low, high = _ends(self)
-        under = low is not None and (found.value < low or (self.limit.above and found.value == low))
-        over = high is not None and (found.value > high or (self.limit.below and found.value == high))
-        if under or over:
-            why = f": {self.limit.why}" if self.limit.why else ""
-            say = f"{clipped(found.read)} is too {'small' if under else 'large'}{why}"
-            raise Refusal(say, f"type {self.noun} {self.limit.text()}")
+        if outside := self.outside(found.value):
+            raise Refusal(f"{clipped(found.read)} {outside}", f"type {self.noun} {self.limit.text()}")
+
+    def outside(self, value: Any) -> str:
+        """How a value breaks the limit, "is too small" and why; "" when it does not."""
+        low, high = self.ends
+        under = low is not None and (value < low or (self.limit.above and value == low))
+        over = high is not None and (value > high or (self.limit.below and value == high))
+        why = f": {self.limit.why}" if self.limit.why else ""
+        return f"is too {'small' if under else 'large'}{why}" if under or over else ""
+
+    @property
+    def ends(self) -> tuple[Any, Any]:
+        """The least and the greatest value its limit names; None where it names none."""
+        return _ends(self)
 
 
 @cache

@@ -1,0 +1,120 @@
+"""What could not be taken up, as it is at the bench: how much, where, and what can be done about it."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from calc import show
+from calc.acts import cuttable
+from calc.bench import Bench
+from calc.cells import entry
+from calc.errors import listed
+from calc.moves import HAIR
+from calc.roots import reach
+from calc.settle import Settled
+from calc.show import NOISE
+from calc.size import Match, Size
+from calc.trig import Number
+from calc.units import MM_PER_INCH
+
+
+@dataclass(frozen=True)
+class Choice:
+    """One thing to do about a gap: record `name` as cut to `text`; "" where there is nothing to record."""
+
+    say: str
+    name: str = ""
+    text: str = ""
+
+
+@dataclass(frozen=True)
+class Gap:
+    """What a cut part misses by, in millimetres or degrees; more than nothing where it came out too large."""
+
+    size: Size
+    amount: Number
+    say: str
+    choices: tuple[Choice, ...]
+
+
+@dataclass(frozen=True)
+class Alike:
+    """Sizes that must be alike: how nearly, how far apart they are (None until known), and all of it in a sentence."""
+
+    names: tuple[str, ...]
+    within: Number
+    apart: Number | None
+    say: str
+
+    @property
+    def fits(self) -> bool:
+        """True until they are known to differ by more."""
+        return self.apart is None or self.apart <= self.within + NOISE
+
+
+def gaps(settled: Settled) -> tuple[Gap, ...]:
+    """Every cut that still disagrees with the rest, in the order of the sizes."""
+    missed = [size for size in settled.piece.in_order if abs(float(settled.misses.get(size.name, 0))) > NOISE]
+    return tuple(_gap(settled, size, settled.misses[size.name]) for size in missed)
+
+
+def _gap(settled: Settled, size: Size, amount: Number) -> Gap:
+    says = size.yields.over if amount > 0 else size.yields.under
+    say = says.format(measured(size.kind, max(amount, -amount), settled.bench))
+    return Gap(size, amount, f"The {size.part} {say}.", tuple(_choices(settled, size, amount)))
+
+
+def _choices(settled: Settled, size: Size, amount: Number) -> list[Choice]:
+    """Trim the part, or make it again; or cut another part differently; or leave it."""
+    own = entry(size.kind, settled.cuts[size.name] - amount, settled.bench)
+    take = f"Take {measured(size.kind, amount, settled.bench)} off the {size.part}"
+    again = f"Make the {size.part} again, with the {settled.piece.labels[size.name]} {own}"
+    trims = [one for name in size.yields.trims if (one := _trim(settled, size, name))]
+    mend = Choice(take if amount > 0 and size.kind != "angle" else again, size.name, own)
+    return [mend, *trims, Choice("Leave it as it is")]
+
+
+def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
+    """Another size cut differently so that this one fits; where that part is made already, only by taking wood off."""
+    now, asked = settled.values.get(name), cuttable(settled.piece)[name]
+    if now is None:
+        return None
+    made, (low, high) = name in settled.cuts, asked.ends
+    least, most = Fraction(low or HAIR), Fraction(now) if made or high is None else Fraction(high)
+    found = reach(lambda value: settled.miss_if(size.name, name, value), Fraction(now), min(least, Fraction(now)), most)
+    if found is None or not found.there:
+        return None
+    kind, label = asked.kind, settled.piece.labels[name]
+    text = entry(kind, found.value, settled.bench)
+    take = f"Take {measured(kind, now - found.value, settled.bench)} off the {label}"
+    return Choice(take if made else f"Make the {label} {text}", name, text)
+
+
+def alike(settled: Settled) -> tuple[Alike, ...]:
+    """What must be alike, and whether it is."""
+    return tuple(_alike(settled, match) for match in settled.piece.matches if match.needs_known(settled.values))
+
+
+def _alike(settled: Settled, match: Match) -> Alike:
+    within = match.within(**{name: settled.values[name] for name in match.needs})
+    sizes = [settled.values[name] for name in match.names if name in settled.values]
+    apart = max(sizes) - min(sizes) if len(sizes) == len(match.names) else None
+    labels = listed([settled.piece.labels[name] for name in match.names])
+    must = f"must be alike within {show.plain(within, 2)} mm {match.why}"
+    differ = apart is not None and apart > within + NOISE
+    told = f"differ by {measured('length', apart, settled.bench)}, and {must}" if apart and differ else must
+    return Alike(match.names, within, apart, f"The {labels} {told}.")
+
+
+def measured(kind: str, amount: Number, bench: Bench) -> str:
+    """An amount as it is seen at the bench: to the mark, and to a hundredth of a millimetre.
+
+    >>> measured("length", Fraction(127, 160), Bench(mark="1/32"))
+    '1/32 in (0.79 mm)'
+    """
+    if kind == "angle":
+        return show.angle(amount, bench).text
+    step = bench.step * (MM_PER_INCH if bench.system == "in" else 1)
+    mm = f"{show.decimal(amount, 2)} mm" if amount >= Fraction(1, 200) else "under 0.01 mm"
+    if amount * 2 < step:
+        return f"{mm}, less than half a mark"
+    return f"{show.length(amount, bench).text} ({mm})" if bench.system == "in" else mm

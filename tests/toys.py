@@ -1,0 +1,119 @@
+"""Two small pieces to try the engine on: a tray, all straight relations, and a sloping rest, which has curved ones."""
+
+from fractions import Fraction
+from typing import Any
+
+from calc import trig
+from calc.declare import Answer, AnyOf, Example, Source, Values
+from calc.figure import Figure
+from calc.kinds import Angle, Length, Limit
+from calc.piece import Piece
+from calc.size import Match, Size, Step, Table, Yield
+
+OURS = (Source("common practice", "", "common practice"),)
+
+
+def rectangle(v: Values) -> Figure:
+    """A plain drawing."""
+    drawing = Figure("Toy", "A rectangle.")
+    drawing.outline([(0, 0), (100, 0), (100, 50), (0, 50)])
+    return drawing
+
+
+def length(name: str, default: str = "", low: str = "1 mm", high: str = "2 m", **more: Any) -> Length:
+    """A length to give."""
+    why = "as good as any" if default else ""
+    return Length(name=name, label=name.replace("_", " ").capitalize(), help="Measured.", default=default,
+                  default_why=why, limit=Limit(low, high), **more)  # fmt: skip
+
+
+def size(name: str, work: Any, formula: str = "", part: str = "", by: tuple[str, ...] = (), **more: Any) -> Size:
+    """A size of a part."""
+    yields = Yield(by=by, over="stands {} proud", under="leaves a gap of {}", trims=more.pop("trims", ()))
+    return Size(name=name, label=name.replace("_", " ").capitalize(), help="A size.", work=work, formula=formula,
+                part=part, yields=yields, **more)  # fmt: skip
+
+
+TRAY = Piece(
+    id="tray",
+    title="Tray",
+    question="What are its parts?",
+    asks=("how large are the parts of a tray",),
+    purpose="A tray of four sides and a bottom.",
+    givens=(
+        length("width"),
+        length("depth"),
+        length("height", "40 mm"),
+        length("thickness", "10 mm", high="60 mm"),
+        length("slack", "1 mm", "0 mm", "3 mm"),
+        length("lip", "5 mm", "0 mm", "20 mm"),
+    ),
+    answers=(
+        Table(
+            name="parts",
+            label="Parts",
+            columns=(Answer(name="part", label="Part", kind="text"), Answer(name="long", label="Long", kind="length")),
+            work=lambda v: [{"part": "Front", "long": v["front_long"]}, {"part": "Bottom", "long": v["bottom_wide"]}],
+        ),
+        size("bottom_wide", lambda inside, slack: inside - slack, "inside - slack", "bottom", ("slack", "width")),
+        size("bottom_deep", lambda left_deep, slack: left_deep - slack, "left_deep - slack", "bottom", ("slack",),
+             trims=("left_deep",)),
+        size("front_long", lambda inside, thickness: inside + 2 * thickness, "inside + 2 * thickness", "front", ("width",)),
+        size("back_long", lambda inside, thickness: inside + 2 * thickness, "inside + 2 * thickness", "back", ("width",),
+             limit=Limit("20 mm", "1.5 m")),
+        size("left_deep", lambda depth: depth, "depth", "left side", ("depth",)),
+        size("right_deep", lambda depth: depth, "depth", "right side", ("depth",)),
+        size("inside", lambda width: width, "width"),
+        size("cover_wide", lambda front_long, lip: front_long + 2 * lip, "front_long + 2 * lip", "cover", ("lip", "width")),
+        size("diagonal", lambda width, depth: trig.sqrt(width * width + depth * depth), "sqrt(width ** 2 + depth ** 2)"),
+        size("area", lambda width, depth: width * depth, "width * depth", kind="number"),
+    ),
+    matches=(
+        Match(names=("front_long", "back_long"), within=lambda thickness: thickness / 20, why="so that it stands square"),
+        Match(names=("left_deep", "right_deep"), within=lambda: Fraction(3, 10), why="so that it stands square"),
+    ),
+    proof=lambda v: {"the front is the inside and two thicknesses": v["front_long"] - v["width"] - 2 * v["thickness"]},
+    figure=rectangle,
+    sources=OURS,
+    example=Example({"width": "12 in", "depth": "8 in"}, "A tray for the reading room's tea."),
+    limits_of="Square corners.",
+)  # fmt: skip
+
+REST = Piece(
+    id="rest",
+    title="Sloping rest",
+    question="What are its parts?",
+    asks=("how large are the parts of a sloping rest",),
+    purpose="A sloping rest: two sides with sloping tops, and a board on them.",
+    givens=(
+        length("depth"),
+        length("back_height"),
+        length("front_height"),
+        Angle(name="angle", label="Slope", help="In degrees.", limit=Limit("1", "60")),
+        length("overhang", "12 mm", "0 mm", "30 mm"),
+        length("thickness", "16 mm", "3 mm", "40 mm"),
+        length("board_thickness", optional=True, low="3 mm", high="40 mm"),
+    ),
+    any_of=AnyOf(2, ("back_height", "front_height", "angle")),
+    steps=(Step(name="rise", work=lambda back_height, front_height: {"rise": back_height - front_height}),),
+    answers=(
+        size("board_long", lambda depth, overhang, secant: (depth + overhang) * secant, "(depth + overhang) * secant",
+             "board", ("overhang", "front_height", "depth"), trims=("back_height",)),
+        size("angle", lambda back_height, front_height, depth: trig.atan((back_height - front_height) / depth),
+             "atan((back_height - front_height) / depth)", "side", ("front_height",), kind="angle",
+             limit=Limit("1", "60")),
+        size("back_height", lambda front_height, angle, depth: front_height + depth * trig.tan(angle),
+             "front_height + depth * tan(angle)", "side", ("front_height", "angle")),
+        size("front_height", lambda back_height, angle, depth: back_height - depth * trig.tan(angle),
+             "back_height - depth * tan(angle)", "side", ("back_height", "angle")),
+        size("secant", lambda rise, depth: trig.sqrt(1 + (rise["rise"] / depth) ** 2), kind="number"),
+        size("board_thickness", lambda thickness: thickness, "thickness", "board"),
+        size("bevel", lambda board_thickness, angle: board_thickness * trig.tan(angle), "board_thickness * tan(angle)",
+             "board", ("angle",)),
+    ),
+    proof=lambda v: {"the board's square": float(v["board_long"] ** 2 / v["secant"] ** 2 - (v["depth"] + v["overhang"]) ** 2)},
+    figure=rectangle,
+    sources=OURS,
+    example=Example({"depth": "200 mm", "back_height": "200 mm", "front_height": "140 mm"}, "For the visitors' book."),
+    limits_of="Any slope from 1° to 60°.",
+)  # fmt: skip
