@@ -20,7 +20,7 @@ def handle(request: str) -> str:
     number = None
     try:
         told = json.loads(request)
-        number = told.get("id")
+        number = told.get("id") if isinstance(told.get("id"), int | str) else None
         return _reply(number, _OPS[told["op"]](told))
     except Refused as refused:
         givens = {one.name: one.to_dict() for one in refused.givens}

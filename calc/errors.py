@@ -48,4 +48,4 @@ def listed(words: Sequence[str], joint: str = "and") -> str:
     >>> listed(["rise", "run", "angle"])
     'rise, run and angle'
     """
-    return f" {joint} ".join(part for part in (", ".join(words[:-1]), words[-1]) if part)
+    return f" {joint} ".join(part for part in (", ".join(words[:-1]), *words[-1:]) if part)

@@ -1,0 +1,81 @@
+"""The page's one door: JSON in, JSON out, and never an exception."""
+
+import json
+from typing import Any
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+import calc
+from calc import discover, door
+
+ASK = {"id": 7, "op": "answer", "sum": "slope", "givens": {"rise": "3 in", "run": "1 ft"}, "bench": {"mark": "1/32"}}
+plain = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=8),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=8), inner, max_size=3),
+)
+
+
+def ask(**changes: Any) -> dict[str, Any]:
+    """The reply to the question above, changed."""
+    reply: dict[str, Any] = json.loads(door.handle(json.dumps({**ASK, **changes})))
+    return reply
+
+
+def test_an_answer_comes_back_with_the_number_of_its_question() -> None:
+    """The same as from Python, the figure and all."""
+    told = calc.answer("slope", calc.Bench(mark="1/32"), rise="3 in", run="1 ft").to_dict()
+    assert ask() == {"id": 7, "ok": True, "answer": json.loads(json.dumps(told))}
+
+
+def test_a_refusal_comes_back_in_words_with_what_could_be_read() -> None:
+    """Field, label and sentence for the form; the other entries as understood."""
+    reply = ask(givens={"rise": "3 inn", "run": "1 ft"})
+    (refused,) = reply["refusals"]
+    assert (reply["ok"], refused["field"], refused["label"]) == (False, "rise", "Rise")
+    assert refused["text"] == "Rise: “3 inn” has “inn” for a unit; use in, ft, yd, mm, cm or m."
+    assert reply["givens"] == {"run": {"typed": "1 ft", "read": "1 ft", "unit": "ft"}}
+
+
+def test_empty_fields_are_as_good_as_none() -> None:
+    """The page sends every field of the form."""
+    assert ask(givens={"rise": "3 in", "run": "1 ft", "length": "", "angle": ""}) == ask()
+
+
+def test_hello_tells_what_there_is() -> None:
+    """The ready handshake names every sum and piece."""
+    assert ask(op="hello")["sums"] == [one.id for one in discover.everything()]
+
+
+@pytest.mark.parametrize("changes", [{"sum": "slop"}, {"bench": {"unit": "furlong"}}, {"bench": {"currency": 5}}])
+def test_what_the_page_never_sends_is_refused_in_words(changes: dict[str, Any]) -> None:
+    """An unknown sum or setting has a sentence too."""
+    reply = ask(**changes)
+    assert reply["ok"] is False
+    assert reply["refusals"][0]["instead"]
+
+
+@pytest.mark.parametrize(
+    "request_", ["", "{", "[]", "7", "null", '{"id": 3}', '{"id": 3, "op": "launch"}', "[" * 100_000]
+)
+def test_a_broken_request_is_a_fault_said_in_the_reply(request_: str) -> None:
+    """No exception leaves the door, so that the page goes on."""
+    reply = json.loads(door.handle(request_))
+    assert reply["ok"] is False
+    assert reply["fault"]
+
+
+@given(st.text(max_size=40) | plain.map(json.dumps))
+def test_any_text_has_a_reply(request_: str) -> None:
+    """Whatever is said at the door, JSON comes back."""
+    assert json.loads(door.handle(request_))["ok"] is False
+
+
+@example("id", float("nan"))
+@example("givens", {"rise": "\ud800"})
+@given(st.sampled_from(["sum", "givens", "bench", "id", "op"]), plain)
+def test_a_wrong_value_anywhere_has_a_reply(name: str, value: Any) -> None:
+    """One part of a good request replaced by anything at all."""
+    reply = json.loads(door.handle(json.dumps({**ASK, name: value})))
+    assert isinstance(reply["ok"], bool)
