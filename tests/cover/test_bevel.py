@@ -52,6 +52,17 @@ def test_steep_and_shallow_swap_their_legs() -> None:
     assert shallow["error"] == pytest.approx(-steep["error"], abs=1e-12)
 
 
+@given(angle=ANGLES.filter(lambda angle: 2 < angle < 88), cut=st.integers(1, 190))
+def test_what_is_left_over_is_measured_on_the_marks(angle: float, cut: int) -> None:
+    """The pair's own direction, less the one wanted, is the error; a line that long ends that far from the true one."""
+    answer = calc.answer("bevel", angle=f"{angle:.2f}", cut=f"{cut} in")
+    set_at = math.degrees(math.atan2(answer["set_rise"], answer["set_run"]))
+    assert float(answer["error"]) == pytest.approx(set_at - angle, abs=1e-9)
+    end = cut * 25.4 * np.array([1, math.tan(math.radians(set_at - angle))])
+    assert float(answer["drift"]) == pytest.approx(end[1], abs=1e-9)
+    assert float(answer["complement"]) == pytest.approx(math.degrees(math.atan2(1, math.tan(math.radians(angle)))))
+
+
 def test_an_exact_pair_is_answered_exactly() -> None:
     """Rise and run in whole marks: nothing left over, and the answer says exact."""
     answer = calc.answer("bevel", rise="3 in", run="12 in")

@@ -7,7 +7,8 @@ import pytest
 import sympy
 from hypothesis import given
 from hypothesis import strategies as st
-from shapely import Polygon
+from shapely import LineString, Polygon, box
+from shapely.affinity import rotate
 
 import calc
 from calc import Refused
@@ -80,6 +81,17 @@ def test_turned_pieces_take_less_stock_than_pieces_one_way_up() -> None:
     answer = calc.answer("mitre", sides="6", side="4 in", width="1 in")
     saved = float(answer["stock_alike"] - answer["stock_turned"])
     assert saved == pytest.approx(5 * 25.4 * math.tan(math.pi / 6))
+
+
+@given(sides=SIDES, kerf=st.integers(0, 50))
+def test_the_stock_holds_the_pieces_and_every_saw_cut(sides: int, kerf: int) -> None:
+    """A saw cut laid across the stock at the mitre's slant takes its own length of it, once for each cut."""
+    answer = calc.answer("mitre", sides=sides, side="150 mm", width="20 mm", kerf=f"{kerf / 10} mm")
+    cut = rotate(box(-kerf / 20, -1000, kerf / 20, 1000), float(answer["cut_angle"]))
+    taken = (sides + 1) * cut.intersection(LineString([(-2000, 0), (2000, 0)])).length
+    slant, middle = float(answer["side"] - answer["short_edge"]) / 2, float(answer["side"] + answer["short_edge"]) / 2
+    assert float(answer["stock_turned"]) == pytest.approx(sides * middle + slant + taken)
+    assert float(answer["stock_alike"]) == pytest.approx(sides * 150 + taken)
 
 
 @pytest.mark.parametrize("sides", ["2", "25", "4.5"])
