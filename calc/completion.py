@@ -10,8 +10,8 @@ from calc.kinds import Choice
 def complete(words: Sequence[str]) -> list[str]:
     """The words that could stand where the last of `words` does. bash hands over name=value as three words.
 
-    >>> complete(["slop"]), complete(["slope", "ri"])
-    (['slope '], ['rise='])
+    >>> complete(["bev"]), complete(["slope", "ri"])
+    (['bevel '], ['rise='])
     """
     head, part = list(words[:-1]), words[-1] if words else ""
     if part == "=" or (head and head[-1] == "="):

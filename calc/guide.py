@@ -15,6 +15,9 @@ from calc.rows import Rows
 from calc.search import Search
 
 WIDTH = 100
+BASH = """\
+_tenpenny() { mapfile -t COMPREPLY < <(tenpenny --complete "${COMP_WORDS[@]:1:COMP_CWORD}"); }
+complete -o nospace -F _tenpenny tenpenny"""
 
 
 def usage(sums: Sequence[Sum]) -> str:
@@ -31,8 +34,7 @@ def usage(sums: Sequence[Sum]) -> str:
             f"For example: {command(first, first.example.givens)}",
             "",
             "In bash, to complete the names:",
-            """  _tenpenny() { mapfile -t COMPREPLY < <(tenpenny --complete "${COMP_WORDS[@]:1:COMP_CWORD}"); }""",
-            "  complete -o nospace -F _tenpenny tenpenny",
+            *(f"  {line}" for line in BASH.splitlines()),
         ]
     )
 
@@ -75,8 +77,9 @@ def page(one: Sum, bench: Bench) -> str:
 
 def _page(one: Sum, worked: Result) -> Iterator[str]:
     yield from (f"{one.title}. {one.question}", *_wrapped(one.purpose, ""), "", "It asks:")
+    wide = max(len(given.name) for given in one.givens)
     for given in one.givens:
-        yield from _wrapped(_entry(given), f"  {given.name:<12}")
+        yield from _wrapped(_entry(given), f"  {given.name:<{wide}}  ")
     if one.any_of:
         yield from _wrapped(f"Give any {one.any_of.count} of {', '.join(one.any_of.names)}.", "  ")
     yield from (
