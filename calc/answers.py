@@ -57,7 +57,7 @@ class Result:
     def _lines(self, answer: Answer) -> list[str]:
         if answer.kind != "rows":
             return [f"{answer.label}: {printed(answer, self.values[answer.name], self.bench)}"]
-        rows = [[str(one["text"]) for one in row] for row in self._rows(answer)]
+        rows = [[", ".join(filter(None, (one["text"], one["left"]))) for one in row] for row in self._rows(answer)]
         widths = [max(map(len, column)) for column in zip([c.label for c in answer.columns], *rows, strict=True)]
         table = [[column.label for column in answer.columns], *rows]
         return [f"{answer.label}:"] + [
