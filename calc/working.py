@@ -33,7 +33,7 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
     An answer that has no formula, counted off a list or read from a table, is known from the start.
     """
     lines: list[Line] = []
-    known, labels, kinds = known | _looked_up(one, values), one.labels, _kinds(one)
+    known, labels, kinds = known | _looked_up(one, values), one.labels, kinds_of(one)
     for line in one.formulas:
         if line.name in known or values.get(line.name) is None or not formula.names(line.text) <= known:
             continue
@@ -51,7 +51,8 @@ def _looked_up(one: Sum, values: Values) -> set[str]:
     return {one.name for one in one.answers if one.name not in worked and values.get(one.name) is not None}
 
 
-def _kinds(one: Sum) -> dict[str, Answer]:
+def kinds_of(one: Sum) -> dict[str, Answer]:
+    """How each given and answer prints, by name."""
     givens = {
         given.name: Answer(
             name=given.name,
