@@ -4,7 +4,7 @@ import { settled } from "./python.mjs";
 
 const HOUR = 3_600_000;
 const LATEST = 60_000;
-const PATIENCE = 30_000;
+const PATIENCE = 15_000;
 const CANNOT = "This browser does not let the page keep itself for use offline.";
 
 /** @typedef {import("./shapes").Offline} Offline */
@@ -65,8 +65,9 @@ class Keeping {
 
   /** The service worker may be stopped at any time, or the signal lost: it is asked again until everything is here. */
   async keep() {
-    for (let seen = null; !this.state.whole; await sleep(PATIENCE)) {
-      if (seen === null || seen === this.state) this.registration?.active?.postMessage({ say: "keep" });
+    for (let seen = null; !this.state.whole; await Promise.race([sleep(PATIENCE), backOnline()])) {
+      const silent = seen === null || seen === this.state;
+      if (silent || this.state.problem) this.registration?.active?.postMessage({ say: "keep" });
       seen = this.state;
     }
   }
@@ -115,4 +116,8 @@ async function askToPersist() {
 /** @param {number} time */
 function sleep(time) {
   return new Promise((done) => setTimeout(done, time));
+}
+
+function backOnline() {
+  return new Promise((done) => addEventListener("online", done, { once: true }));
 }

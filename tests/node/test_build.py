@@ -3,14 +3,12 @@
 import hashlib
 import json
 import re
-import shutil
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
+from elsewhere import built, changed, copied
 from make import dist
-from make.places import CACHE, MODULES, ROOT
+from make.places import ROOT
 
 SMALL = 200_000  # bytes: what a change to a sum may cost those who have the page already (the user's limit)
 Files = dict[str, bytes]
@@ -19,24 +17,6 @@ Files = dict[str, bytes]
 def content(folder: Path) -> Files:
     """Every file under a folder."""
     return {file.relative_to(folder).as_posix(): file.read_bytes() for file in folder.rglob("*") if file.is_file()}
-
-
-def copied(home: Path) -> Path:
-    """This project at another place, with what set-up fetched."""
-    for name in ("calc", "site"):
-        shutil.copytree(ROOT / name, home / name, ignore=shutil.ignore_patterns("node_modules", "__pycache__"))
-    for name in ("pyproject.toml", "LICENSE"):
-        shutil.copy(ROOT / name, home / name)
-    (home / "site" / "node_modules").symlink_to(MODULES)
-    (home / ".cache").symlink_to(CACHE)
-    return home
-
-
-def built(home: Path) -> Files:
-    """What another copy of the project builds."""
-    words = "import sys, pathlib; sys.path[:0] = ['site', '.']; from make import dist; dist.build(pathlib.Path('dist'))"
-    subprocess.run([sys.executable, "-c", words], cwd=home, check=True, capture_output=True)
-    return content(home / "dist")
 
 
 @pytest.fixture(scope="module")
@@ -48,27 +28,26 @@ def here(tmp_path_factory: pytest.TempPathFactory) -> Files:
 
 
 @pytest.fixture(scope="module")
-def elsewhere(tmp_path_factory: pytest.TempPathFactory) -> Path:
+def copy(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A copy of this project at another place."""
     return copied(tmp_path_factory.mktemp("elsewhere"))
 
 
-def test_a_second_build_has_the_same_bytes(here: Files, elsewhere: Path) -> None:
+def test_a_second_build_has_the_same_bytes(here: Files, copy: Path) -> None:
     """Built again, from another folder, every file is the same."""
-    again = built(elsewhere)
+    again = content(built(copy))
     assert sorted(again) == sorted(here)
     assert [name for name in here if again[name] != here[name]] == []
 
 
-def test_a_change_to_a_sum_is_little_to_fetch(here: Files, elsewhere: Path) -> None:
+def test_a_change_to_a_sum_is_little_to_fetch(here: Files, copy: Path) -> None:
     """Only our own Python, that sum's page and data, and the lists change; together they stay small."""
-    sum_file = elsewhere / "calc" / "sums" / "slope.py"
-    sum_file.write_text(sum_file.read_text("utf-8").replace('label="Rise"', 'label="Height gained"'), "utf-8")
-    changed = {name: found for name, found in built(elsewhere).items() if here.get(name) != found}
+    changed(copy, "calc/sums/slope.py", 'label="Rise"', 'label="Height gained"')
+    new = {name: found for name, found in content(built(copy)).items() if here.get(name) != found}
     allowed = r"python/calc-\w+\.gzip|data/slope-\w+\.json|slope\.html|python\.json|catalogue\.json|sw\.js"
-    assert [name for name in changed if not re.fullmatch(allowed, name)] == []
-    assert "slope.html" in changed
-    assert sum(len(found) for found in changed.values()) < SMALL
+    assert [name for name in new if not re.fullmatch(allowed, name)] == []
+    assert "slope.html" in new
+    assert sum(len(found) for found in new.values()) < SMALL
 
 
 def test_no_file_tells_where_it_was_built(here: Files) -> None:
