@@ -69,7 +69,7 @@ class Scale:
     def entry(self, value: Number) -> str:
         """A value in the base unit as it would be typed."""
         size, unit = self._sized(value, self.metric)
-        return f"{plain(size, 6)} {self.units[unit][0]}"
+        return f"{figures(size, 9)} {self.units[unit][0]}"
 
 
 def _spelled(text: str) -> str:

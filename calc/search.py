@@ -1,6 +1,7 @@
 """A choice of many, found by a part of its name: every word typed must stand somewhere in the name."""
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from calc.bench import Bench
@@ -32,10 +33,15 @@ class Search(Choice):
         return Reading(found[0].key, "", found[0].label)
 
     def _named(self, wanted: list[str]) -> list[Option]:
-        """The options with every word in their name; one whose common name is just those words stands for all."""
-        found = [o for o in self.options if wanted and all(word in " ".join(words(o.label)) for word in wanted)]
-        whole = [o for o in found if sorted(wanted) == sorted(words(o.label.partition("(")[0]))]
-        return whole or found
+        """The options these words name: as the whole common name, as words of it, as beginnings, as parts of words."""
+        ways: tuple[Callable[[Option], bool], ...] = (
+            lambda o: sorted(wanted) == sorted(words(o.label.partition("(")[0])),
+            lambda o: all(word in words(o.label) for word in wanted),
+            lambda o: all(f" {word}" in f" {' '.join(words(o.label))}" for word in wanted),
+            lambda o: all(word in " ".join(words(o.label)) for word in wanted),
+        )
+        found = ([o for o in self.options if wanted and way(o)] for way in ways)
+        return next((some for some in found if some), [])
 
     def _many(self, text: str, found: list[Option]) -> Refusal:
         names = [option.label for option in found]

@@ -1,0 +1,63 @@
+"""What movement asks for: the wood, its cut and width, and how dry it is at both ends of the way."""
+
+from calc.kinds import Choice, Given, Length, Limit, Option
+from calc.measures import Percent, Temperature
+from calc.sums import _species
+from calc.sums._emc import DAMPEST, DRIEST
+
+NO_TABLE = "the handbook's table does not go there"
+WET = Limit("0", "30", why="wood moves between 0 and 30 % only, and green wood counts as 30")
+
+
+def _end(when: str, told: str, help: str) -> tuple[Given, ...]:
+    return (
+        Percent(
+            name=f"moisture_{when}",
+            label=f"Moisture content {told}",
+            help=f"{help} Or leave it empty and give the climate.",
+            optional=True,
+            limit=WET,
+        ),
+        Temperature(
+            name=f"temperature_{when}",
+            label=f"Temperature {told}",
+            help="Of the air about the wood, over weeks; a bare number is in degrees Celsius.",
+            optional=True,
+            limit=Limit("30 °F", "200 °F", why=NO_TABLE),
+        ),
+        Percent(
+            name=f"humidity_{when}",
+            label=f"Relative humidity {told}",
+            help="Of the same air, over weeks.",
+            optional=True,
+            limit=Limit(str(DRIEST), str(DAMPEST), why=NO_TABLE),
+        ),
+    )
+
+
+GIVENS: tuple[Given, ...] = (
+    _species.asked(),
+    Choice(
+        name="cut",
+        label="Cut of the board",
+        help="Look at its end: do the rings lie along the width, or stand across it?",
+        default="flat",
+        default_why="the one that moves more",
+        options=(Option("flat", "Flat-sawn: rings lie along the width"), Option("quarter", "Quarter-sawn: they stand")),
+    ),
+    Length(
+        name="width",
+        label="Width across the grain",
+        help="Of the board or the glued panel, as it is now.",
+        limit=Limit("0 in", "3 m", above=True),
+    ),
+    *_end("now", "now", "As a meter reads it."),
+    *_end("then", "later", "What it will come to where it is used."),
+    Percent(
+        name="own",
+        label="Shrinkage of your own wood",
+        help="From green to ovendry, this way across the grain, if you have a better figure than the table.",
+        optional=True,
+        limit=Limit("0.5", "20"),
+    ),
+)
