@@ -52,7 +52,11 @@ class Figure:
 
     def arc(self, centre: Point, radius: Any, start: Any, end: Any, kind: str = "edge") -> None:
         """An arc about `centre` from angle `start` to `end`, degrees anticlockwise from the right."""
-        seen = self._see(*ink.arc_points(centre, radius, start, end))
+        self.curve(ink.arc_points(centre, radius, start, end), kind)
+
+    def curve(self, points: Sequence[Point], kind: str = "edge") -> None:
+        """An open line through points close enough together to look smooth."""
+        seen = self._see(*points)
         self.strokes.append(lambda board, _: ink.polyline(board, seen, kind))
 
     def hatch(self, points: Sequence[Point], degrees: float = 45) -> None:
