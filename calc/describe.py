@@ -4,7 +4,7 @@ from typing import Any
 
 from calc import formula
 from calc.declare import Answer, Sum
-from calc.kinds import Choice, Given, Number
+from calc.kinds import Choice, Given, Number, Text
 from calc.rows import Rows
 from calc.search import Search
 
@@ -67,6 +67,8 @@ def given(one: Given) -> dict[str, Any]:
         told["columns"] = [given(column) for column in one.columns]
     if isinstance(one, Number):
         told["unit"] = one.unit
+    if isinstance(one, Text):
+        told["longest"] = one.longest
     return told
 
 

@@ -1,7 +1,7 @@
 """Formulas as they are shown: read once by Python's own parser, printed in letters, printed in numbers, and worked out.
 
-The notation is arithmetic on names: + - * / **, and the functions of TRADE. `thickness / inch` is the thickness in
-inches. Nothing is ever compiled or run: the tree is walked.
+The notation is arithmetic on names: + - * / **, pi, and the functions of TRADE. `thickness / inch` is the thickness
+in inches. Nothing is ever compiled or run: the tree is walked.
 """
 
 import ast
@@ -16,6 +16,7 @@ from calc import trig
 from calc.units import MM_PER_INCH
 
 UNITS = {"inch": MM_PER_INCH, "foot": 12 * MM_PER_INCH, "mm": 1, "metre": 1000}
+PI = "pi"
 PLURAL = {"inch": "inches", "foot": "feet", "mm": "mm", "metre": "metres"}
 TRADE: dict[str, Callable[..., Any]] = {
     "sqrt": trig.sqrt,
@@ -61,7 +62,7 @@ def tree(text: str) -> ast.expr:
 def names(text: str) -> frozenset[str]:
     """The values a formula needs."""
     found = {node.id for node in ast.walk(tree(text)) if isinstance(node, ast.Name)}
-    return frozenset(found - TRADE.keys() - UNITS.keys())
+    return frozenset(found - TRADE.keys() - UNITS.keys() - {PI})
 
 
 def work(text: str, values: Mapping[str, Any]) -> Any:
@@ -77,6 +78,8 @@ def _work(node: ast.expr, values: Mapping[str, Any]) -> Any:
     match node:
         case ast.Constant(value=value):
             return Fraction(str(value))
+        case ast.Name(id=name) if name == PI:
+            return math.pi
         case ast.Name(id=name):
             return UNITS[name] if name in UNITS else values[name]
         case ast.UnaryOp(operand=inner):
@@ -110,6 +113,8 @@ def _show(node: ast.expr, say: Say, rank: int = 0) -> str:
     match node:
         case ast.Constant(value=value):
             return str(value)
+        case ast.Name(id=name) if name == PI:
+            return "π"
         case ast.Name(id=name):
             return f"1 {name}" if name in UNITS else _shut(say(name, ""), rank > 3)
         case ast.UnaryOp(operand=inner):

@@ -10,7 +10,7 @@ from calc.given import Given, Limit
 from calc.glyphs import quoted
 from calc.reading import Reading
 
-__all__ = ["Angle", "Choice", "Count", "Given", "Length", "Limit", "Money", "Number", "Option"]
+__all__ = ["Angle", "Choice", "Count", "Given", "Length", "Limit", "Money", "Number", "Option", "Text"]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -96,3 +96,21 @@ class Choice(Given):
             if wanted in (option.key.casefold(), option.label.casefold()):
                 return Reading(option.key, "", option.label)
         raise Refusal(f"{quoted(text.strip())} is not a choice", f"choose {', '.join(o.key for o in self.options)}")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Text(Given):
+    """A few words of the maker's own, such as the name of a thing; `work` is handed them as typed, spaces tidied."""
+
+    kind: ClassVar[str] = "text"
+    noun: ClassVar[str] = "a few words"
+    longest: int = 40
+
+    def parse(self, text: str, bench: Bench) -> Reading:
+        """The words; a Refusal when there are too many, or signs that cannot be printed."""
+        words = " ".join(text.split())
+        if len(words) > self.longest:
+            raise Refusal(f"this is {len(words)} characters long", f"type at most {self.longest}")
+        if not words.isprintable():
+            raise Refusal("this holds a sign that cannot be printed", "type letters, digits and plain signs")
+        return Reading(words, "", words)

@@ -1,5 +1,6 @@
 """Entries made of several: a list of boards, and a reckoning over lengths."""
 
+import re
 from dataclasses import dataclass
 from typing import ClassVar
 
@@ -7,7 +8,7 @@ from calc import arithmetic
 from calc.bench import Bench
 from calc.errors import Refusal
 from calc.glyphs import alike
-from calc.kinds import Choice, Given
+from calc.kinds import Choice, Given, Text
 from calc.reading import Reading
 
 LONGEST_LIST = 100
@@ -18,7 +19,8 @@ class Rows(Given):
     """A list of like things. As text: rows apart by `;` or a new line, cells by `x`, in the order of `columns`.
 
     `work` is handed a tuple of dicts from column name to value: for boards "2 x 1 in x 6 in x 8 ft" is
-    ({"count": 2, "thickness": ..., "width": ..., "length": ...},).
+    ({"count": 2, "thickness": ..., "width": ..., "length": ...},). Free text stands in the first column only: whatever
+    is left of the other cells is its own, an x as well.
     """
 
     kind: ClassVar[str] = "rows"
@@ -31,6 +33,8 @@ class Rows(Given):
         ]
         if any("x" in key.lower() for key in keys):
             raise ValueError(f"rows {self.name!r}: an x parts the cells, so no choice in {keys} may hold one")
+        if any(isinstance(one, Text) for one in self.columns[1:]):
+            raise ValueError(f"rows {self.name!r}: an x parts the cells, so free text may stand in the first only")
 
     def parse(self, text: str, bench: Bench) -> Reading:
         """The rows as a tuple of dicts."""
@@ -45,12 +49,19 @@ class Rows(Given):
         )
 
     def _row(self, at: int, line: str, bench: Bench) -> dict[str, Reading]:
-        cells = [cell.strip() for cell in alike(line).lower().split("x")]
+        cells = self._cells(alike(line))
         if len(cells) != len(self.columns):
             wanted = " x ".join(column.label.lower() for column in self.columns)
             parts = f"{len(cells)} part{'s' if len(cells) > 1 else ''}"
             raise Refusal(f"row {at} has {parts}, not {len(self.columns)}", f"type {wanted}")
         return {column.name: _cell(at, column, cell, bench) for column, cell in zip(self.columns, cells, strict=True)}
+
+    def _cells(self, line: str) -> list[str]:
+        """The cells of a row; where the first is free text, every x but the last few belongs to it."""
+        if not isinstance(self.columns[0], Text):
+            return [cell.strip() for cell in re.split("[xX]", line)]
+        backwards = re.split("[xX]", line[::-1], maxsplit=len(self.columns) - 1) if self.columns[1:] else [line[::-1]]
+        return [cell[::-1].strip() for cell in reversed(backwards)]
 
     def check(self, found: Reading) -> None:
         """Rows hold each cell to its own column's limit while reading."""

@@ -94,6 +94,12 @@ def _key(given: Choice, word: str) -> str:
     return Bench().mark if isinstance(given, Mark) and key == OWN else key
 
 
+def worded(given: Given) -> SearchStrategy[tuple[str, Any]]:
+    """A few words, an x among them."""
+    words = st.lists(st.sampled_from(["jar", "Box", "tin", "x", "½", "No. 2", "(old)"]), min_size=1, max_size=5)
+    return words.map(lambda parts: ("  ".join(parts), " ".join(parts)))
+
+
 def listed(given: Given) -> SearchStrategy[tuple[str, Any]]:
     """A few rows, each cell inside its column's limit."""
     assert isinstance(given, Rows)
@@ -147,6 +153,7 @@ KINDS: Mapping[str, Callable[[Given], SearchStrategy[tuple[str, Any]]]] = {
     "count": counted,
     "choice": chosen,
     "rows": listed,
+    "text": worded,
     "reckoning": reckoned,
     "percent": numbered,
     **{kind: partial(measured, kind, within) for kind in MEASURED},

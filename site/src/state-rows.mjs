@@ -1,12 +1,13 @@
 /**
  * A list of like things as one text. Python reads rows apart by ";" and cells by "x"; while it is being typed the page ends
  * each cell with a tab and each row but the last with a new line, so that a half-typed cell never falls into the next.
+ * Where the first cell is the maker's own words, an x may stand in them: the other cells are counted from the right.
  */
 
-/** The cells of a text in either form, every row at least `width` wide.
- * @param {string} text @param {number} width @returns {string[][]} */
-export function cells(text, width) {
-  const rows = text.includes("\t") ? tabbed(text) : written(text);
+/** The cells of a text in either form, every row at least `width` wide; `worded` when the first is free text.
+ * @param {string} text @param {number} width @param {boolean} [worded] @returns {string[][]} */
+export function cells(text, width, worded = false) {
+  const rows = text.includes("\t") ? tabbed(text) : written(text, worded ? width : Infinity);
   return (rows.length ? rows : [[]]).map((row) => Array.from({ length: Math.max(width, row.length) }, (_, at) => row[at] ?? ""));
 }
 
@@ -36,8 +37,15 @@ function tabbed(text) {
   return text.split("\n").map((line) => line.split("\t").slice(0, -1));
 }
 
-/** @param {string} text */
-function written(text) {
+/** @param {string} text @param {number} most cells in a row */
+function written(text, most) {
   const lines = text.split(/[;\n]/).filter((line) => line.trim());
-  return lines.map((line) => line.trim().split(/\s*[x×*]\s*/i));
+  return lines.map((line) => row(line.trim().split(/(\s*[x×*]\s*)/i), most));
+}
+
+/** The cells of a row cut into cells and the signs between them; what is over is joined to the first.
+ * @param {string[]} parts @param {number} most */
+function row(parts, most) {
+  const over = Math.max(0, parts.length - (2 * most - 1));
+  return [parts.slice(0, over + 1).join(""), ...parts.slice(over + 1)].filter((_, at) => at % 2 === 0);
 }

@@ -21,7 +21,7 @@ every_given = pytest.mark.parametrize(
     [(one, given) for one in SUMS for given in one.givens],
     ids=lambda each: getattr(each, "id", None) or each.name,
 )
-UNNUMBERED = ("choice", "rows", "reckoning")
+UNNUMBERED = ("choice", "rows", "reckoning", "text")
 
 
 def cells(one: Sum) -> Iterator[Given]:

@@ -57,6 +57,12 @@ def test_a_formula_is_worked_out_as_python_works_it(text: str) -> None:
         assert float(formula.work(text, PYTHON)) == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
+def test_pi_is_the_circle_s_own_and_no_value_asked_for() -> None:
+    """A formula with pi needs nothing but its other names, and works it out to the last bit of a float."""
+    assert formula.names("pi * diameter") == {"diameter"}
+    assert formula.work("pi * diameter", {"diameter": 2}) == math.tau
+
+
 @given(formulas)
 def test_the_print_means_what_is_worked_out(text: str) -> None:
     """Printed in letters and read back as Python, brackets and all, it has the same value."""
@@ -84,6 +90,7 @@ def test_the_print_with_numbers_means_the_same(text: str) -> None:
 @pytest.mark.parametrize(
     ("text", "shown"),
     [
+        ("pi * a * angle / 180", "π × a × angle ÷ 180"),
         ("run * tan(angle)", "run × tan(angle)"),
         ("sqrt(rise ** 2 + run ** 2)", "√(rise² + run²)"),
         ("a - (b - c)", "a − (b − c)"),

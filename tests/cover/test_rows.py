@@ -7,11 +7,21 @@ from steps import steps
 
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.kinds import Choice, Count, Length, Limit, Option
+from calc.kinds import Choice, Count, Length, Limit, Option, Text
 from calc.rows import Rows
 
 HALVES = Rows(
     name="boards", label="Boards", help="A row.", columns=(Count(name="n", label="Count", help="How many."),) * 1
+)
+
+THINGS = Rows(
+    name="things",
+    label="Things",
+    help="A row.",
+    columns=(
+        Text(name="thing", label="Thing", help="Its name."),
+        Length(name="wide", label="Diameter", help="Across.", limit=Limit("1 mm", "2 m")),
+    ),
 )
 
 
@@ -54,6 +64,31 @@ def test_an_x_in_a_choice_would_part_a_row() -> None:
             help="A.",
             columns=(Choice(name="w", label="W", help="W.", options=(Option("box", "Box"),)),),
         )
+
+
+def test_free_text_keeps_its_own_x_and_its_capitals() -> None:
+    """A name may hold an x: the cells after it are counted from the right; spaces are tidied, capitals kept."""
+    found = THINGS.read("Box  lid x 70 mm; X-ray film × 4 in; x 30 mm", Bench())
+    assert found.value == (
+        {"thing": "Box lid", "wide": 70},
+        {"thing": "X-ray film", "wide": Fraction("101.6")},
+        {"thing": "", "wide": 30},
+    )
+    assert THINGS.read(found.read, Bench()).value == found.value
+
+
+def test_free_text_is_short_and_can_be_printed() -> None:
+    """Forty-one signs are too many, a bell is no sign; the row and the column are named."""
+    for name, say in {"n" * 41: "(?i)row 1, thing: this is 41", "saucer\a": "cannot be printed"}.items():
+        with pytest.raises(Refusal, match=say):
+            THINGS.read(f"{name} x 70 mm", Bench())
+    assert THINGS.read(f"{'n' * 40} x 70 mm", Bench())
+
+
+def test_free_text_stands_in_the_first_column_only() -> None:
+    """Anywhere else an x in it would part the row."""
+    with pytest.raises(ValueError, match="in the first only"):
+        Rows(name="a", label="A", help="A.", columns=THINGS.columns[::-1])
 
 
 @pytest.mark.parametrize("piece", ["1 x ", "x", " ", "1;", "9"])

@@ -10,7 +10,7 @@ import { factsOf } from "./facts.mjs";
 export function RowsField({ given, state, acts }) {
   const facts = factsOf(state, given);
   const columns = given.columns ?? [];
-  const rows = cells(facts.text || given.default, columns.length);
+  const rows = cells(facts.text || given.default, columns.length, columns[0]?.kind === "text");
   const put = (/** @type {string[][]} */ next) => acts.type(given.name, kept(next));
   const kind = ["field rows", facts.refusal && "refused", facts.from && "lent"].filter(Boolean).join(" ");
   return h("fieldset", { class: kind, "aria-describedby": `n-${given.name}` },
@@ -45,7 +45,7 @@ function Cell({ column, name, text, held, type }) {
     h("label", { for: `f-${name}` }, column.label),
     column.options ? h(List, { column, name, text, held, type }) : h("input", {
       id: `f-${name}`, name, type: "text", value: text, placeholder: column.default, autoComplete: "off", spellcheck: false,
-      inputMode: column.kind === "count" ? "numeric" : "decimal", enterKeyHint: "next",
+      inputMode: column.kind === "count" ? "numeric" : column.kind === "text" ? "text" : "decimal", enterKeyHint: "next",
       onInput: (event) => type(event.currentTarget.value),
     }));
 }
