@@ -1,6 +1,7 @@
 /** The page comes to life: the prerendered drawing is taken over as it stands, then Python is woken and what was kept recalled. */
 
 import { h, hydrate, render } from "preact";
+import { riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
 import { alreadyTyped, keepingCaret } from "./fields-before.mjs";
 import { startOffline } from "./offline.mjs";
 import { startPython } from "./python.mjs";
@@ -54,6 +55,9 @@ async function start() {
   visits.enter(page, sum, left, over, broughtHere());
   restore();
   visits.follow();
+  riseWithKeypad();
+  unfoldForPaper();
+  stayAwake(() => store.get().sum !== null);
 }
 
 start();

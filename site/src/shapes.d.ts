@@ -20,6 +20,8 @@ export interface Given {
   options?: { key: string; label: string }[];
   columns?: Given[];
   unit?: string;
+  units?: string[];
+  search?: boolean;
 }
 
 export interface Cell {
@@ -148,6 +150,7 @@ export interface Reply {
   ok: boolean;
   answer?: Result;
   refusals?: Refusal[];
+  givens?: Result["givens"];
   fault?: string;
 }
 
@@ -185,6 +188,8 @@ export interface State {
   sum: Sum | null;
   entry: Entry;
   shown: Shown | null;
+  /** How each entry was read, and the question that was asked with them. */
+  readings: { key: string; givens: Record<string, { read: string }> };
   refusals: Refusal[];
   fault: string;
   focus: string;

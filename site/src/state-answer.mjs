@@ -40,6 +40,7 @@ export function makeAnswering(store, python) {
     if (key !== currentKey(store.get())) return;
     if (reply.ok && reply.answer) return answered(key, reply.answer);
     const said = reply.refusals ?? [];
+    store.set({ readings: { key, givens: reply.givens ?? {} } });
     rest(() => key === currentKey(store.get()) && refused(said, reply.fault ?? (said.length ? "" : "no reason was given")));
     if (!store.get().focus) settled();
   }
@@ -58,12 +59,16 @@ export function makeAnswering(store, python) {
     store.set({ refusals, fault, spoken: refusals.map((one) => one.text).join(" ") || fault });
   }
 
+  /** Ask what the fields ask now. What is known already is shown at once, and asked all the same: that wakes the sum. */
   function ask() {
     const { sum, entry, bench, shown } = store.get();
     if (!sum) return;
     const key = currentKey(store.get());
-    const sure = shown?.key === key && !shown.kept ? shown : worked(sum);
-    if (sure.key === key) return later = () => {}, store.set({ shown: sure, refusals: [], fault: "" });
+    const sure = [shown, worked(sum)].find((one) => one?.key === key && !one.kept);
+    if (sure) {
+      later = () => {};
+      store.set({ shown: sure, refusals: [], fault: "" });
+    }
     asker(asking(sum, entry, bench));
   }
   return { ask, settled };

@@ -19,6 +19,12 @@ const SPACE = { label: "space", name: "space", text: " " };
 const RUB = { label: "⌫", name: "rub out", act: "rub" };
 /** @type {Key} */
 const NEXT = { label: "next", name: "next field", act: "next" };
+/** @type {Key[]} */
+const ANGLES = [
+  { label: "°", name: "degrees", text: "°" },
+  { label: "′", name: "minutes", text: "′" },
+  { label: "1 in", name: "1 in", text: "1 in " },
+];
 /** @type {Record<string, string>} */
 const SIGNS = { "+": "plus", "−": "minus", "×": "times", "÷": "divided by", "(": "open bracket", ")": "close bracket", "/": "slash" };
 
@@ -32,16 +38,15 @@ const unit = (unit) => ({ label: unit, name: unit, text: unit === "ft" ? " ft " 
 /** @param {string} sign @returns {Key} */
 const sign = (sign) => ({ label: sign, name: SIGNS[sign] ?? sign, text: sign });
 
-/** The rows of keys for a kind of entry; none where the device's own keypad has all that is wanted.
- * @param {string} kind @param {Bench} bench @returns {Key[][]} */
-export function keysFor(kind, bench) {
+/** The rows of keys for an entry; none where the device's own keypad has all that is wanted.
+ * @param {Pick<import("./shapes").Given, "kind" | "units">} given @param {Bench} bench @returns {Key[][]} */
+export function keysFor({ kind, units: named = [] }, bench) {
   const inches = !/mm/.test(bench.mark) || /in|ft/.test(bench.unit);
-  const fine = /32|64/.test(bench.mark) ? [THIRTY_SECOND] : [];
-  const marks = inches ? [...MARKS, ...fine] : [];
-  if (kind === "length") return [[...marks, sign("/"), SPACE], [...units(bench), RUB, NEXT]].filter((row) => row.length);
+  const marks = inches ? [...MARKS, ...(/32|64/.test(bench.mark) ? [THIRTY_SECOND] : [])] : [];
+  if (kind === "length") return [[...marks, sign("/"), SPACE], [...units(bench), RUB, NEXT]];
   if (kind === "reckoning") return [[..."+−×÷()"].map(sign), [...marks, SPACE], [...units(bench), RUB]];
-  if (kind === "angle") return [[word("°", "degrees", "°"), word("′", "minutes", "′"), word("1 in", "1 in", "1 in "), sign("/"), SPACE, RUB, NEXT]];
-  return [];
+  if (kind === "angle") return [[...ANGLES, sign("/"), SPACE, RUB, NEXT]];
+  return named.length ? [[...named.map(unit), SPACE, RUB, NEXT]] : [];
 }
 
 /** @param {Bench} bench */
@@ -49,11 +54,6 @@ function units(bench) {
   const metric = ["mm", "cm"].map(unit);
   const inches = ["in", "ft"].map(unit);
   return /in|ft/.test(bench.unit) ? [...inches, ...metric] : [...metric, unit("m"), unit("in")];
-}
-
-/** @param {string} label @param {string} name @param {string} text @returns {Key} */
-function word(label, name, text) {
-  return { label, name, text };
 }
 
 /** The text before the caret after a key. Marks are counted as on a rule: 5 and ⅛ thrice is 5 3/8; 5 7/8 and ⅛ is 6.

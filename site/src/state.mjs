@@ -24,7 +24,7 @@ export function initial(page, catalogue, sum) {
  * @param {Sum | null} sum */
 export function opened(sum) {
   const entry = sum ? fresh(sum) : { texts: {}, order: [], origin: {}, undo: null };
-  return { sum, entry, shown: sum && worked(sum), refusals: [], fault: "", focus: "", spoken: "" };
+  return { sum, entry, shown: sum && worked(sum), readings: { key: "", givens: {} }, refusals: [], fault: "", focus: "", spoken: "" };
 }
 
 /** What a page is called in the browser's own frame. @param {Sum | null} sum */

@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { borrowed } from "../state-entry.mjs";
 import { standing } from "../state.mjs";
 import { Measure, rule } from "./measure.mjs";
 import { sentence } from "./facts.mjs";
@@ -43,19 +44,23 @@ export function mainOf(answers) {
 
 /** @param {{ answer: Answer }} props */
 function Main({ answer }) {
-  const text = answer.text ?? "";
-  return h("div", { class: `main${text.length > 16 ? " long" : ""}`, id: `a-${answer.name}` },
+  return h("div", { class: `main${long(answer, 16) ? " long" : ""}`, id: `a-${answer.name}` },
     h("p", { class: "name" }, answer.label),
-    h("p", { class: "figure" }, h(Measure, { text })),
+    h("p", { class: "figure" }, h(Measure, { text: answer.text ?? "" })),
     h(Left, { answer }),
     answer.help && h("p", { class: "help" }, answer.help));
+}
+
+/** Whether words are too many to be set as a figure is. @param {Answer} answer @param {number} most */
+function long({ text = "" }, most) {
+  return text.length > most;
 }
 
 /** @param {{ answers: Answer[], held: string }} props */
 function Others({ answers, held }) {
   return h("dl", { class: "others" }, answers.map((answer) =>
-    h("div", { key: answer.name, class: `other ${answer.kind}${held === answer.name ? " held" : ""}`, id: `a-${answer.name}` },
-      h("dt", null, answer.label, answer.help && h("span", { class: "help" }, answer.help)),
+    h("div", { key: answer.name, class: `other${long(answer, 14) ? " long" : ""}${held === answer.name ? " held" : ""}`, id: `a-${answer.name}` },
+      h("dt", null, h("span", null, answer.label), answer.help && h("span", { class: "help" }, answer.help)),
       h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })))));
 }
 
@@ -78,7 +83,8 @@ function Cautions({ cautions }) {
 function Standing({ state }) {
   const told = words(state);
   if (told) return h("p", { class: "standing loud" }, told);
-  return h("p", { class: "standing" }, `to ${rule(state.bench.mark)} on your rule`,
+  const lent = state.sum && borrowed(state.entry, state.sum).length > 0;
+  return h("p", { class: "standing" }, lent && h("em", null, "with the example’s numbers, "), `to ${rule(state.bench.mark)} on your rule`,
     h("button", { type: "button", class: "quiet", popovertarget: "settings" }, "change"));
 }
 

@@ -22,7 +22,7 @@ export function factsOf(state, given) {
     answered: open ? answer(state, name) : "",
     from: open ? "" : state.entry.origin[name] ?? "",
     refusal: refusal ? sentence(refusal) : "",
-    read: currentKey(state) === state.shown?.key ? state.shown.answer.givens[name]?.read ?? "" : "",
+    read: reading(state, name),
   };
 }
 
@@ -30,6 +30,13 @@ export function factsOf(state, given) {
 export function sentence({ say, instead, source }) {
   const text = [say, instead].filter(Boolean).join("; ") + (source ? ` (${source})` : "");
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** @param {State} state @param {string} name */
+function reading({ shown, readings, ...state }, name) {
+  const key = currentKey({ shown, readings, ...state });
+  const givens = key === shown?.key ? shown.answer.givens : key === readings.key ? readings.givens : {};
+  return givens[name]?.read ?? "";
 }
 
 /** @param {State} state @param {string} name */

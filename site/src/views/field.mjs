@@ -14,7 +14,7 @@ const PADS = new Map([["count", "numeric"], ["length", "decimal"], ["angle", "de
 
 /** One given as a labelled field of its kind. @param {Props} props */
 export function Field(props) {
-  if (props.given.kind === "choice") return h(ChoiceField, props);
+  if (props.given.kind === "choice" && !props.given.search) return h(ChoiceField, props);
   if (props.given.kind === "rows") return h(RowsField, props);
   return h(TextField, props);
 }
@@ -31,6 +31,7 @@ function TextField({ given, state, acts }) {
       h("input", { ...common(given, facts), inputMode: PADS.get(given.kind), value: facts.text, onInput: (event) => acts.type(given.name, event.currentTarget.value) }),
       given.unit && h("span", { class: "unit" }, given.unit),
       h(Tag, { given, facts })),
+    given.search && h("datalist", { id: `l-${given.name}` }, (given.options ?? []).map(({ label }) => h("option", { value: label }))),
     h(Note, { given, facts, acts }));
 }
 
@@ -38,7 +39,7 @@ function TextField({ given, state, acts }) {
 function common(given, facts) {
   return {
     id: `f-${given.name}`, name: given.name, type: "text", autoComplete: "off", autoCapitalize: "off", spellcheck: false, enterKeyHint: /** @type {const} */ ("next"),
-    placeholder: facts.answered || given.default, "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
+    list: given.search ? `l-${given.name}` : undefined, placeholder: facts.answered || given.default, "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
     "aria-describedby": `r-${given.name} n-${given.name}`,
   };
 }

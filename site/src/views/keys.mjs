@@ -8,7 +8,7 @@ import { Measure } from "./measure.mjs";
 
 /** Our own keys above the bottom edge while a field is in hand, and the answer as it stands. @param {Props} props */
 export function KeyRow({ state, acts }) {
-  const rows = keysFor(kindInHand(state), state.bench);
+  const rows = keysFor(inHand(state), state.bench);
   if (!rows.length) return h("section", { class: "keys", hidden: true });
   return h("section", { class: "keys", "aria-label": "Keys for fractions and units", onPointerDown: stay },
     h(Glance, { state }),
@@ -17,11 +17,11 @@ export function KeyRow({ state, acts }) {
         h(Measure, { text: key.label }))))));
 }
 
-/** The kind of the entry in hand; a cell of a list has its column's. @param {import("../shapes").State} state */
-export function kindInHand({ sum, focus }) {
+/** The entry in hand; in a list, the column of the cell. @param {import("../shapes").State} state */
+function inHand({ sum, focus }) {
   const [name, , column] = focus.split(".");
   const given = sum?.givens.find((one) => one.name === name);
-  return (column ? given?.columns?.find((one) => one.name === column) : given)?.kind ?? "";
+  return (column ? given?.columns?.find((one) => one.name === column) : given) ?? { kind: "" };
 }
 
 /** The main answer, where the thumb's owner looks while typing. @param {{ state: import("../shapes").State }} props */
