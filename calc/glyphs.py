@@ -46,7 +46,9 @@ _ALIKE = {
 }
 _TABLE = {ord(sign): text for text, signs in _ALIKE.items() for sign in signs}
 _TABLE |= {0xFF01 + offset: chr(0x21 + offset) for offset in range(94) if 0xFF01 + offset not in _TABLE}
-_TABLE |= {ord(sign): f" {text} " for sign, text in _VULGAR.items()}
+_JOINT = "\x1f"
+"""Stands before a fraction that was one sign, so that a hyphen joins it as closely as it joins a written one."""
+_TABLE |= {ord(sign): f"{_JOINT}{text} " for sign, text in _VULGAR.items()}
 
 
 def tidy(text: str) -> str:
@@ -66,7 +68,7 @@ def tidy(text: str) -> str:
 
 def alike(text: str) -> str:
     """A text with each sign brought to the plain one that means the same."""
-    return text.translate(_TABLE)
+    return text.translate(_TABLE).replace(f"-{_JOINT}", "-").replace(_JOINT, " ")
 
 
 def quoted(text: str) -> str:

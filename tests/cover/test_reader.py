@@ -17,6 +17,7 @@ FIVE = Fraction(43, 8) * INCH
 SPELLINGS = {
     "5 3/8": FIVE,
     "5-3/8": FIVE,
+    "5-⅜": FIVE,
     "5⅜": FIVE,
     '5 3⁄8"': FIVE,
     "5.375in": FIVE,
