@@ -9,6 +9,7 @@ from calc.bench import Bench
 from calc.cells import cell, entry, printed
 from calc.declare import Answer, Carry, Caution, Sum, Values
 from calc.reading import Reading
+from calc.trig import is_exact
 from calc.working import Line
 
 
@@ -43,6 +44,11 @@ class Result:
         return self.values[name]
 
     @property
+    def rounded(self) -> bool:
+        """True when an entry came from a rounded answer."""
+        return any(reading.rounded for reading in self.readings.values())
+
+    @property
     def answers(self) -> tuple[Answer, ...]:
         """The answers that were not given and have something to say, in the order declared."""
         typed = {given.name for given in self.givens}
@@ -67,7 +73,7 @@ class Result:
 
     def _rows(self, answer: Answer) -> list[list[dict[str, Any]]]:
         return [
-            [cell(column, row.get(column.name), self.bench) for column in answer.columns]
+            [cell(column, row.get(column.name), self.bench, self.rounded) for column in answer.columns]
             for row in self.values[answer.name]
         ]
 
@@ -89,11 +95,16 @@ class Result:
     def _carried(self, carry: Carry) -> dict[str, str]:
         kinds = {one.name: one.kind for one in self.sum.named}
         known = {into: name for into, name in carry.give.items() if self.values.get(name) is not None}
-        return {into: entry(kinds[name], self.values[name], self.bench) for into, name in known.items()}
+        return {into: self._entry(kinds[name], self.values[name]) for into, name in known.items()}
+
+    def _entry(self, kind: str, value: Any) -> str:
+        """A value to be typed into the next sum; a rounded one says so, since it must not enter as exact."""
+        about = not isinstance(value, str) and (self.rounded or not is_exact(value))
+        return f"{'≈ ' if about else ''}{entry(kind, value, self.bench)}"
 
     def _answer(self, answer: Answer) -> dict[str, Any]:
         head = {"name": answer.name, "label": answer.label, "kind": answer.kind, "help": answer.help}
         if answer.kind == "rows":
             columns = [{"name": c.name, "label": c.label, "kind": c.kind} for c in answer.columns]
             return {**head, "columns": columns, "rows": self._rows(answer)}
-        return {**head, **cell(answer, self.values[answer.name], self.bench)}
+        return {**head, **cell(answer, self.values[answer.name], self.bench, self.rounded)}

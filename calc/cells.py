@@ -47,12 +47,15 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
     return Shown(str(value))
 
 
-def cell(answer: Answer, value: Any, bench: Bench) -> dict[str, Any]:
-    """One answer as plain values: its text in parts, its number and unit, and whether any rounding has touched it."""
+def cell(answer: Answer, value: Any, bench: Bench, rounded: bool = False) -> dict[str, Any]:
+    """One answer as plain values: its text in parts, its number and unit, and whether any rounding has touched it.
+
+    `rounded` when an entry was rounded already: then no number worked out from it is exact.
+    """
     if value is None:
         return dict(EMPTY)
     shown = printed(answer, value, bench)
-    exact = isinstance(value, str) or is_exact(value)
+    exact = isinstance(value, str) or (is_exact(value) and not rounded)
     return {
         "text": shown.text,
         "left": shown.left,

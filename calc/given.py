@@ -1,6 +1,6 @@
 """What every kind of entry has: its name and words, its default, its limit."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, ClassVar
 
@@ -53,10 +53,11 @@ class Given:
             raise ValueError(f"given {self.name!r} needs a name, a label and a help sentence")
 
     def read(self, text: str, bench: Bench) -> Reading:
-        """The entry read and held to its limit; raises Refusal."""
-        found = self.parse(text, bench)
+        """The entry read and held to its limit; raises Refusal. ≈ or ~ in front says that it was rounded before."""
+        about = text.lstrip().startswith(("≈", "~"))
+        found = self.parse(text.lstrip()[1:] if about else text, bench)
         self.check(found)
-        return found
+        return replace(found, read=f"≈ {found.read}", rounded=True) if about else found
 
     def parse(self, text: str, bench: Bench) -> Reading:
         """The entry read, before its limit."""

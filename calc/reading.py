@@ -21,11 +21,15 @@ CURRENCIES = ("£", "$", "€", "¥")
 
 @dataclass(frozen=True)
 class Reading:
-    """One entry as read: its value (millimetres, degrees, a number, a key, rows), its unit as typed, how understood."""
+    """One entry as read: its value (millimetres, degrees, a number, a key, rows), its unit as typed, how understood.
+
+    `rounded` when it came from a rounded answer, so that nothing worked out from it passes for exact.
+    """
 
     value: Any
     unit: str
     read: str
+    rounded: bool = False
 
 
 def number(text: str, unit: str = "") -> Reading:

@@ -107,6 +107,22 @@ def test_the_same_question_has_the_same_answer() -> None:
     assert calc.answer("slope", **texts).to_dict() == before
 
 
+def test_a_rounded_answer_never_enters_the_next_sum_as_exact() -> None:
+    """The angle of 3 in 12 is carried on as ≈ 14.04°, and nothing worked out from it says that it is exact."""
+    carried = calc.answer("slope", rise="3 in", run="1 ft").to_dict()["carry_on"][0]["givens"]["angle"]
+    assert carried == "≈ 14.036243"
+    told = reckon(SUM, {"size": "≈ 3 in"}, Bench())
+    assert told.givens[0].read == "≈ 3 in"
+    assert [answer["exact"] for answer in told.to_dict()["answers"]] == [False]
+    assert [answer["exact"] for answer in reckon(SUM, {"size": "3 in"}, Bench()).to_dict()["answers"]] == [True]
+
+
+def test_an_exact_answer_is_carried_on_exactly() -> None:
+    """45° comes of a rise as long as its run, and is no rounded figure."""
+    carried = calc.answer("slope", rise="3 in", run="3 in").to_dict()["carry_on"][0]["givens"]
+    assert carried["angle"] == "45"
+
+
 def test_numbers_may_be_handed_over_as_they_are() -> None:
     """Whole numbers and Fractions in the bench's unit, an answer of one sum as the given of the next."""
     first: Result = calc.answer("slope", rise=3, run=Fraction(43, 8))

@@ -8,7 +8,7 @@ from typing import Any
 import measured
 import pytest
 from forms import forms
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from measured import MEASURED
 from strategies import benches, ends, junk, typed
@@ -142,7 +142,6 @@ def plain(asked: Given, value: Fraction) -> str:
 
 
 @every_given
-@settings(max_examples=40)
 @given(text=junk)
 def test_nothing_typed_breaks_it(name: str, field: str, text: str) -> None:
     """Whatever stands in one field of the example, there is an answer or a sentence, here and at the page's door."""

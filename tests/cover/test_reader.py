@@ -62,6 +62,7 @@ REFUSED = {
     "5 3/8 1/2": "could mean two things",
     "1.5 1/2": "a decimal and a fraction together",
     "5 11/8": "type 6 3/8",
+    "5 8/8": "type 6 if",
     "3/0": "divides by nothing",
     "5.5 ft 3 in": "is not one length",
     "3 in 5 ft": "is not one length",
