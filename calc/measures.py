@@ -93,6 +93,13 @@ class Pressure(Measured):
 
 
 @dataclass(frozen=True, kw_only=True)
+class Density(Measured):
+    """Mass to a volume; `work` is handed kilograms to the cubic metre."""
+
+    kind: ClassVar[str] = "density"
+
+
+@dataclass(frozen=True, kw_only=True)
 class Spread(Measured):
     """Mass of glue or finish to an area; `work` is handed grams to the square metre."""
 

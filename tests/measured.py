@@ -15,6 +15,7 @@ MEASURED: dict[str, dict[str, Fraction]] = {
     "mass": {" kg": Fraction(1), "kg": Fraction(1), " g": Fraction(1, 1000), " KILOGRAMS": Fraction(1)},
     "force": {" N": Fraction(1), " kN": Fraction(1000), " newtons": Fraction(1)},
     "pressure": {" MPa": Fraction(1), " GPa": Fraction(1000), " N/mm²": Fraction(1), "kPa": Fraction(1, 1000)},
+    "density": {" kg/m³": Fraction(1), " kg/m3": Fraction(1), "kg per m³": Fraction(1)},
     "spread": {" g/m²": Fraction(1), " gsm": Fraction(1), " g per m2": Fraction(1)},
     "coverage": {" m²/l": Fraction(1), " m2/litre": Fraction(1), " m² per litre": Fraction(1)},
 }
