@@ -1,4 +1,6 @@
-/** The page comes to life: the prerendered drawing is taken over as it stands, then Python is woken and what was kept recalled. */
+/**
+ * The page comes to life: the prerendered drawing is taken over as it stands, then Python is woken and what was kept recalled.
+ */
 
 import { h, hydrate, render } from "preact";
 import { riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
@@ -36,7 +38,9 @@ async function until(attempt, pause = 500) {
   }
 }
 
-/** What came in the address, as texts for the fields; the address is then put right so that a reload does not bring them again. */
+/**
+ * What came in the address, as texts for the fields; the address is then put right so that a reload does not bring them again.
+ */
 function broughtHere() {
   const texts = broughtBy(new URL(location.href));
   if (!Object.keys(texts).length) return null;

@@ -30,7 +30,10 @@ export function unfoldForPaper() {
   addEventListener("afterprint", () => shut.forEach((one) => (one.open = false)));
 }
 
-/** Keep the screen awake while a sum is open: hands at the bench are not free to wake it. @param {() => boolean} working */
+/**
+ * Keep the screen awake while a sum is open: hands at the bench are not free to wake it.
+ * @param {() => boolean} working
+ */
 export function stayAwake(working) {
   /** @type {WakeLockSentinel | undefined} */
   let lock;

@@ -17,7 +17,9 @@ export function focusField(name) {
 
 /** On to the next field that is in sight; after the last, to the answers. @param {string} name */
 export function nextField(name) {
-  const fields = [...document.querySelectorAll(".givens input, .givens select")].filter((one) => !one.closest("details:not([open])"));
+  const fields = [...document.querySelectorAll(".givens input, .givens select")].filter(
+    (one) => !one.closest("details:not([open])"),
+  );
   const next = fields[fields.findIndex((one) => one.getAttribute("name") === name) + 1];
   if (next instanceof HTMLElement) return next.focus();
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
@@ -40,10 +42,15 @@ export function intoField(name, key) {
 
 /** The text in hand, selected, so that typing takes its place. @param {Element} field */
 export function selectAll(field) {
-  if (field instanceof HTMLInputElement && field.type === "text") setTimeout(() => document.activeElement === field && field.select());
+  if (field instanceof HTMLInputElement && field.type === "text")
+    setTimeout(() => document.activeElement === field && field.select());
 }
 
-/** Where a key falls: a mark is added to the whole text even when all of it is selected. @param {HTMLInputElement} field @param {Key} key */
+/**
+ * Where a key falls: a mark is added to the whole text even when all of it is selected.
+ * @param {HTMLInputElement} field
+ * @param {Key} key
+ */
 function place(field, key) {
   const long = field.value.length;
   const [start, end] = [field.selectionStart ?? long, field.selectionEnd ?? long];

@@ -12,40 +12,77 @@ import { Page } from "./views/page.mjs";
 
 /** What the page may load and do; hosts should send the same as a header. */
 export const POLICY = [
-  "default-src 'none'", "script-src 'self' 'wasm-unsafe-eval'", "worker-src 'self'", "connect-src 'self'", "style-src 'self'",
-  "img-src 'self' data: blob:", "manifest-src 'self'", "base-uri 'none'", "form-action 'none'",
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "worker-src 'self'",
+  "connect-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
 ].join("; ");
 
+/** The colour of the browser's own frame: that of the paper. */
+const PAPER = { light: "#f3ecdf", dark: "#191714" };
+
 /** One page: "index" or a sum's id, whose data is then wanted too.
- * @param {{ page: string, catalogue: Catalogue, data?: import("./shapes").Sum | null, assets: Assets }} told @returns {string} */
+ * @param {{ page: string, catalogue: Catalogue, data?: import("./shapes").Sum | null, assets: Assets }} told
+ * @returns {string} */
 export function renderPage({ page, catalogue, data = null, assets }) {
   const state = initial(page, catalogue, data);
-  const about = data ? data.purpose : "Shop sums for those who make small things of wood by hand: offline, on a phone, at the bench.";
+  const about = data
+    ? data.purpose
+    : "Shop sums for those who make small things of wood by hand: offline, on a phone, at the bench.";
   const file = catalogue.sums.find(({ id }) => id === page)?.data ?? "";
-  const body = h("div", { id: "page", "data-page": page, "data-file": file }, h(Page, { state, acts: /** @type {any} */ ({}) }));
+  const body = h(
+    "div",
+    { id: "page", "data-page": page, "data-file": file },
+    h(Page, { state, acts: /** @type {any} */ ({}) }),
+  );
   return document(titleOf(data), about, assets, [body], [h("script", { type: "module", src: assets.script })]);
 }
 
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
 export function renderNotFound({ assets }) {
-  const body = h("main", { class: "lost" }, h("h1", null, "Nothing is kept under that name"), h("p", null, h("a", { href: "./" }, "Back to the sums")));
+  const body = h(
+    "main",
+    { class: "lost" },
+    h("h1", null, "Nothing is kept under that name"),
+    h("p", null, h("a", { href: "./" }, "Back to the sums")),
+  );
   return document("Not here · Tenpenny", "", assets, [body], []);
 }
 
-/** @param {string} title @param {string} about @param {Assets} assets @param {import("preact").VNode[]} body @param {import("preact").VNode[]} scripts */
+/**
+ * @param {string} title
+ * @param {string} about
+ * @param {Assets} assets
+ * @param {import("preact").VNode[]} body
+ * @param {import("preact").VNode[]} scripts
+ */
 function document(title, about, assets, body, scripts) {
-  const head = h("head", null,
+  const head = h(
+    "head",
+    null,
     h("meta", { "http-equiv": "Content-Security-Policy", content: POLICY }),
     h("meta", { charset: "utf-8" }),
-    h("meta", { name: "viewport", content: "width=device-width, initial-scale=1, viewport-fit=cover, interactive-widget=resizes-content" }),
+    h("meta", {
+      name: "viewport",
+      content: "width=device-width, initial-scale=1, viewport-fit=cover, interactive-widget=resizes-content",
+    }),
     h("title", null, title),
     about && h("meta", { name: "description", content: about }),
     h("meta", { name: "color-scheme", content: "light dark" }),
+    Object.entries(PAPER).map(([scheme, content]) =>
+      h("meta", { name: "theme-color", content, media: `(prefers-color-scheme: ${scheme})` }),
+    ),
     assets.look && h("script", { src: assets.look }),
     h("link", { rel: "stylesheet", href: assets.style }),
     assets.manifest && h("link", { rel: "manifest", href: assets.manifest }),
     assets.icon && h("link", { rel: "icon", href: assets.icon, type: "image/svg+xml" }),
     assets.touchIcon && h("link", { rel: "apple-touch-icon", href: assets.touchIcon }),
-    scripts);
+    scripts,
+  );
   return `<!doctype html>\n${renderToString(h("html", { lang: "en-GB" }, head, h("body", null, body)))}\n`;
 }

@@ -10,7 +10,11 @@ import { cleared, exampled, reused, typed, undone } from "./state-entry.mjs";
 import { keep } from "./state-keep.mjs";
 import { keepLook, wear } from "./state-look.mjs";
 
-/** @param {Store} store @param {{ ask: () => void, settled: () => void, renew: () => void }} outside @returns {import("./shapes").Acts} */
+/**
+ * @param {Store} store
+ * @param {{ ask: () => void, settled: () => void, renew: () => void }} outside
+ * @returns {import("./shapes").Acts}
+ */
 export function makeActs(store, { ask, settled, renew }) {
   /** @param {(entry: Entry) => Entry} change */
   const put = (change) => {
@@ -23,7 +27,10 @@ export function makeActs(store, { ask, settled, renew }) {
   const sum = () => /** @type {import("./shapes").Sum} */ (store.get().sum);
   return {
     type: (name, text) => put((entry) => typed(entry, name, text)),
-    reuse: (name) => put((entry) => reused(entry, name)),
+    reuse: (name) => {
+      put((entry) => reused(entry, name));
+      focusField(name);
+    },
     clear: () => put(cleared),
     example: () => put((entry) => exampled(entry, sum())),
     undo: () => put(undone),

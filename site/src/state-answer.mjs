@@ -14,7 +14,10 @@ import { asking, currentKey, worked } from "./state.mjs";
 const PATIENCE = 700;
 const RECENT = 3;
 
-/** @param {import("./state-store.mjs").Store} store @param {(request: import("./shapes").Request) => Promise<Reply>} python */
+/**
+ * @param {import("./state-store.mjs").Store} store
+ * @param {(request: import("./shapes").Request) => Promise<Reply>} python
+ */
 export function makeAnswering(store, python) {
   const asker = makeAsker(python, took);
   let timer = 0;
@@ -41,7 +44,9 @@ export function makeAnswering(store, python) {
     if (reply.ok && reply.answer) return answered(key, reply.answer);
     const said = reply.refusals ?? [];
     store.set({ readings: { key, givens: reply.givens ?? {} } });
-    rest(() => key === currentKey(store.get()) && refused(said, reply.fault ?? (said.length ? "" : "no reason was given")));
+    rest(
+      () => key === currentKey(store.get()) && refused(said, reply.fault ?? (said.length ? "" : "no reason was given")),
+    );
     if (!store.get().focus) settled();
   }
 
@@ -59,7 +64,9 @@ export function makeAnswering(store, python) {
     store.set({ refusals, fault, spoken: refusals.map((one) => one.text).join(" ") || fault });
   }
 
-  /** Ask what the fields ask now. What is known already is shown at once, and asked all the same: that wakes the sum. */
+  /**
+   * Ask what the fields ask now. What is known already is shown at once, and asked all the same: that wakes the sum.
+   */
   function ask() {
     const { sum, entry, bench, shown } = store.get();
     if (!sum) return;
@@ -80,7 +87,10 @@ export function remember(store) {
   if (!sum || !shown) return;
   const lent = borrowed(entry, sum).length > 0;
   const main = shown.answer.answers.find((one) => one.kind !== "rows");
-  const top = lent || !main ? { id: sum.id, label: sum.question, text: "" } : { id: sum.id, label: main.label, text: main.text ?? "" };
+  const top =
+    lent || !main
+      ? { id: sum.id, label: sum.question, text: "" }
+      : { id: sum.id, label: main.label, text: main.text ?? "" };
   const next = [top, ...recent.filter(({ id }) => id !== sum.id)].slice(0, RECENT);
   store.set({ recent: next });
   keep("recent", next);

@@ -7,7 +7,14 @@
 /** The one name of a question: two with the same name have the same answer.
  * @param {Request} request @returns {string} */
 export function keyOf({ sum, givens, bench }) {
-  return JSON.stringify([sum, Object.entries(givens).sort(([a], [b]) => (a < b ? -1 : 1)), bench.unit, bench.mark, bench.angles, bench.currency]);
+  return JSON.stringify([
+    sum,
+    Object.entries(givens).sort(([a], [b]) => (a < b ? -1 : 1)),
+    bench.unit,
+    bench.mark,
+    bench.angles,
+    bench.currency,
+  ]);
 }
 
 /** A function to ask with. `took` is called with each reply; questions overtaken while one was under way are never asked.

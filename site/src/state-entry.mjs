@@ -21,7 +21,12 @@ export function fresh(sum) {
 /** A text typed: it becomes the maker's own and the last in order.
  * @param {Entry} entry @param {string} name @param {string} text @returns {Entry} */
 export function typed(entry, name, text) {
-  return { ...entry, texts: { ...entry.texts, [name]: text }, order: last(entry.order, [name]), origin: without(entry.origin, name) };
+  return {
+    ...entry,
+    texts: { ...entry.texts, [name]: text },
+    order: last(entry.order, [name]),
+    origin: without(entry.origin, name),
+  };
 }
 
 /** A text that was set aside counts again, as if typed last.

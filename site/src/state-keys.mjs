@@ -26,7 +26,15 @@ const ANGLES = [
   { label: "1 in", name: "1 in", text: "1 in " },
 ];
 /** @type {Record<string, string>} */
-const SIGNS = { "+": "plus", "−": "minus", "×": "times", "÷": "divided by", "(": "open bracket", ")": "close bracket", "/": "slash" };
+const SIGNS = {
+  "+": "plus",
+  "−": "minus",
+  "×": "times",
+  "÷": "divided by",
+  "(": "open bracket",
+  ")": "close bracket",
+  "/": "slash",
+};
 
 const MIXED = /(?<![\d.,/])(?:(\d+)[ -])?(\d+)\/(\d+)$/;
 const INCHES = /\s*(?:in|inch|inches|"|″)$/;
@@ -43,7 +51,11 @@ const sign = (sign) => ({ label: sign, name: SIGNS[sign] ?? sign, text: sign });
 export function keysFor({ kind, units: named = [] }, bench) {
   const inches = !/mm/.test(bench.mark) || /in|ft/.test(bench.unit);
   const marks = inches ? [...MARKS, ...(/32|64/.test(bench.mark) ? [THIRTY_SECOND] : [])] : [];
-  if (kind === "length") return [[...marks, sign("/"), SPACE], [...units(bench), RUB, NEXT]];
+  if (kind === "length")
+    return [
+      [...marks, sign("/"), SPACE],
+      [...units(bench), RUB, NEXT],
+    ];
   if (kind === "reckoning") return [[..."+−×÷()"].map(sign), [...marks, SPACE], [...units(bench), RUB]];
   if (kind === "angle") return [[...ANGLES, sign("/"), SPACE, RUB, NEXT]];
   return named.length ? [[...named.map(unit), SPACE, RUB, NEXT]] : [];
@@ -76,7 +88,8 @@ function marked(before, parts) {
   const plain = before.slice(0, before.length - unit.length);
   const found = MIXED.exec(plain) ?? WHOLE.exec(plain);
   if (!found) return spaced(before, ` 1/${parts}`);
-  const [whole = 0, top = 0, bottom = 1] = found.length > 2 ? found.slice(1).map((digits) => Number(digits ?? 0)) : [Number(found[1])];
+  const [whole = 0, top = 0, bottom = 1] =
+    found.length > 2 ? found.slice(1).map((digits) => Number(digits ?? 0)) : [Number(found[1])];
   return plain.slice(0, found.index) + mixed((whole * bottom + top) * parts + bottom, bottom * parts) + unit;
 }
 

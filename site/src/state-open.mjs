@@ -25,24 +25,37 @@ export async function dataOf(page, catalogue) {
   return listed ? await fetched(listed.data) : null;
 }
 
-/** What was settled for every page: how this maker measures, and what was open last. @returns {Promise<Partial<State>>} */
+/**
+ * What was settled for every page: how this maker measures, and what was open last.
+ * @returns {Promise<Partial<State>>}
+ */
 export async function recalledBench() {
   const [bench, recent] = await Promise.all([recall("bench"), recall("recent")]);
   return { bench: { ...BENCH, ...bench }, recent: recent ?? [] };
 }
 
-/** What was left of a sum on this device: its fields, its last answer. @param {Sum | null} sum @returns {Promise<Left>} */
+/**
+ * What was left of a sum on this device: its fields, its last answer.
+ * @param {Sum | null} sum
+ * @returns {Promise<Left>}
+ */
 export async function recalledSum(sum) {
   const [entry, last] = sum ? await Promise.all([recall(`entry:${sum.id}`), recall(`answer:${sum.id}`)]) : [];
   return { entry, last };
 }
 
-/** @typedef {{ entry?: import("./shapes").Entry, last?: { version: string, key: string, answer: import("./shapes").Result } }} Left */
+/**
+ * @typedef {{ entry?: import("./shapes").Entry, last?: { version: string, key: string, answer: import("./shapes").Result } }} Left
+ */
 /** @typedef {{ texts: Record<string, string>, from: string }} Brought */
 
 /** The part of the state that belongs to a sum as it was left. Texts in `over` were typed since; those `brought` came in the
  * link that led here.
- * @param {Sum | null} sum @param {Left} left @param {Pick<State, "bench" | "catalogue">} state @param {Record<string, string>} over @param {Brought | null} brought */
+ * @param {Sum | null} sum
+ * @param {Left} left
+ * @param {Pick<State, "bench" | "catalogue">} state
+ * @param {Record<string, string>} over
+ * @param {Brought | null} brought */
 export function reopened(sum, left, { bench, catalogue }, over, brought) {
   const open = opened(sum);
   if (!sum) return open;

@@ -15,7 +15,9 @@ export function broughtBy({ hash }) {
 }
 
 /** Follow links of ours with `go`, and the browser's own back and forward with `back`.
- * @param {import("./shapes").Catalogue} catalogue @param {(page: string, address: URL) => void} go @param {(page: string, scroll: number) => void} back */
+ * @param {import("./shapes").Catalogue} catalogue
+ * @param {(page: string, address: URL) => void} go
+ * @param {(page: string, scroll: number) => void} back */
 export function follow(catalogue, go, back) {
   history.scrollRestoration = "manual";
   document.addEventListener("click", (event) => {
@@ -25,7 +27,9 @@ export function follow(catalogue, go, back) {
     event.preventDefault();
     go(page, new URL(link.href));
   });
-  addEventListener("popstate", ({ state }) => back(pageOf(new URL(location.href), catalogue) || "index", state?.scroll ?? 0));
+  addEventListener("popstate", ({ state }) =>
+    back(pageOf(new URL(location.href), catalogue) || "index", state?.scroll ?? 0),
+  );
 }
 
 /** Remember how far this page was scrolled, then stand at another address. @param {URL} address */
@@ -36,5 +40,11 @@ export function move(address) {
 
 /** @param {MouseEvent} event @param {HTMLAnchorElement} link */
 function plainly(event, link) {
-  return !event.defaultPrevented && event.button === 0 && !(event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) && !link.target && !link.download;
+  return (
+    !event.defaultPrevented &&
+    event.button === 0 &&
+    !(event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) &&
+    !link.target &&
+    !link.download
+  );
 }

@@ -8,7 +8,9 @@
  * @param {string} text @param {number} width @param {boolean} [worded] @returns {string[][]} */
 export function cells(text, width, worded = false) {
   const rows = text.includes("\t") ? tabbed(text) : written(text, worded ? width : Infinity);
-  return (rows.length ? rows : [[]]).map((row) => Array.from({ length: Math.max(width, row.length) }, (_, at) => row[at] ?? ""));
+  return (rows.length ? rows : [[]]).map((row) =>
+    Array.from({ length: Math.max(width, row.length) }, (_, at) => row[at] ?? ""),
+  );
 }
 
 /** The text that keeps these cells while they are typed.
@@ -22,7 +24,10 @@ export function kept(rows) {
 export function plainRows(text) {
   if (!text.includes("\t")) return text.trim();
   const rows = tabbed(text).map((row) => row.map((cell) => cell.trim()));
-  return rows.filter((row) => row.some(Boolean)).map((row) => row.join(" x ")).join("; ");
+  return rows
+    .filter((row) => row.some(Boolean))
+    .map((row) => row.join(" x "))
+    .join("; ");
 }
 
 /** The rows with one cell changed.
@@ -40,7 +45,7 @@ function tabbed(text) {
 /** @param {string} text @param {number} most cells in a row */
 function written(text, most) {
   const lines = text.split(/[;\n]/).filter((line) => line.trim());
-  return lines.map((line) => row(line.trim().split(/(\s*[x×*]\s*)/i), most));
+  return lines.map((line) => row(line.trim().split(/(\s*[x×*✕⨉ｘ]\s*)/i), most));
 }
 
 /** The cells of a row cut into cells and the signs between them; what is over is joined to the first.

@@ -3,16 +3,37 @@
  * @typedef {import("./shapes").Listed} Listed
  */
 
-const IDLE = new Set("a an and are as at be by can do does for from give have how i if in into is it many me much my need of on one or so that the then this to want what when where which will with".split(" "));
+const IDLE = new Set(
+  (
+    "a an and are as at be by can do does for from give have how i if in into is it many me much my need of on one or " +
+    "so that the then this to want what when where which will with"
+  ).split(" "),
+);
 
 /** Words that may stand for each other at the bench. */
 const ALIKE = [
-  "length long longer measure", "width wide broad breadth", "thick thickness", "angle degree slope pitch tilt lean steep bevel",
-  "cost price money pay worth", "board plank timber stock wood lumber", "hole bore drill pilot pre-bore", "mitre miter corner join frame",
-  "lid top cover", "slot opening mouth gap", "add plus sum tot total together", "subtract minus less take", "fraction sixteenth eighth inch mark",
-  "nail brad pin sprig", "hopper splay tray flare", "box chest case", "polygon hexagon octagon sides", "volume feet foot board-feet",
+  "length long longer measure",
+  "width wide broad breadth",
+  "thick thickness",
+  "angle degree slope pitch tilt lean steep bevel",
+  "cost price money pay worth",
+  "board plank timber stock wood lumber",
+  "hole bore drill pilot pre-bore",
+  "mitre miter corner join frame",
+  "lid top cover",
+  "slot opening mouth gap",
+  "add plus sum tot total together",
+  "subtract minus less take",
+  "fraction sixteenth eighth inch mark",
+  "nail brad pin sprig",
+  "hopper splay tray flare",
+  "box chest case",
+  "polygon hexagon octagon sides",
+  "volume feet foot board-feet",
 ];
-const GROUPS = new Map(ALIKE.flatMap((line, at) => line.split(" ").map((word) => /** @type {const} */ ([stem(word), at]))));
+const GROUPS = new Map(
+  ALIKE.flatMap((line, at) => line.split(" ").map((word) => /** @type {const} */ ([stem(word), at]))),
+);
 const WEIGHTS = /** @type {const} */ ({ title: 5, question: 3, asks: 2, purpose: 1 });
 
 /** The sums that share most with what is typed, best first; none for nothing typed.
@@ -21,7 +42,10 @@ export function search(sums, typed) {
   const wanted = words(typed);
   const scored = sums.map((sum) => ({ sum, score: score(sum, wanted) })).filter((one) => one.score > 0);
   const best = Math.max(...scored.map((one) => one.score));
-  return scored.filter((one) => one.score > best / 4).sort((a, b) => b.score - a.score).map((one) => one.sum);
+  return scored
+    .filter((one) => one.score > best / 4)
+    .sort((a, b) => b.score - a.score)
+    .map((one) => one.sum);
 }
 
 /** @param {Listed} sum @param {string[]} wanted */
@@ -36,7 +60,11 @@ function worth(sum, word) {
   return Math.max(...fields.map((field) => WEIGHTS[field] * nearest(words([sum[field]].flat().join(" ")), word)));
 }
 
-/** How near the nearest of the words comes: 1 the same, less for a beginning or another word for it. @param {string[]} among @param {string} word */
+/**
+ * How near the nearest of the words comes: 1 the same, less for a beginning or another word for it.
+ * @param {string[]} among
+ * @param {string} word
+ */
 function nearest(among, word) {
   if (among.includes(word)) return 1;
   if (word.length > 1 && among.some((one) => one.startsWith(word))) return 0.7;
@@ -53,5 +81,10 @@ function words(text) {
 
 /** A word without its plural and -ing. @param {string} word */
 function stem(word) {
-  return word.length > 4 ? word.replace(/(?:ies|y)$/, "i").replace(/(?:(?<=[sxz]|[cs]h)es|(?<!s)s|ing|ed)$/, "").replace(/e$/, "") : word;
+  return word.length > 4
+    ? word
+        .replace(/(?:ies|y)$/, "i")
+        .replace(/(?:(?<=[sxz]|[cs]h)es|(?<!s)s|ing|ed)$/, "")
+        .replace(/e$/, "")
+    : word;
 }

@@ -16,7 +16,11 @@ export function makeVisits(store, { ask }) {
   let latest = 0;
 
   /** Stand on a page whose data and past are at hand.
-   * @param {string} page @param {Sum | null} sum @param {Left} left @param {Record<string, string>} over @param {Brought | null} brought */
+   * @param {string} page
+   * @param {Sum | null} sum
+   * @param {Left} left
+   * @param {Record<string, string>} over
+   * @param {Brought | null} brought */
   function enter(page, sum, left, over, brought) {
     const told = reopened(sum, left, store.get(), over, brought);
     store.set({ page, search: "", ...told });
@@ -26,7 +30,11 @@ export function makeVisits(store, { ask }) {
     ask();
   }
 
-  /** Open a page; an opening that was overtaken by another comes to nothing. @param {string} page @param {Brought | null} brought */
+  /**
+   * Open a page; an opening that was overtaken by another comes to nothing.
+   * @param {string} page
+   * @param {Brought | null} brought
+   */
   async function open(page, brought) {
     const turn = ++latest;
     const sum = await dataOf(page, store.get().catalogue);
@@ -48,7 +56,8 @@ export function makeVisits(store, { ask }) {
 
   /** @param {string} page @param {number} scroll */
   async function back(page, scroll) {
-    if (page !== store.get().page && (await open(page, null).catch(() => leave(new URL(location.href))))) arrive(scroll);
+    if (page !== store.get().page && (await open(page, null).catch(() => leave(new URL(location.href)))))
+      arrive(scroll);
   }
   return { enter, follow: () => follow(store.get().catalogue, go, back) };
 }

@@ -15,8 +15,18 @@ export const BENCH = { unit: "in", mark: "1/16", angles: "tenths", currency: "" 
  * @param {string} page @param {import("./shapes").Catalogue} catalogue @param {Sum | null} sum @returns {State} */
 export function initial(page, catalogue, sum) {
   return {
-    page, catalogue, ...opened(sum), bench: BENCH, look: "", search: "", recent: [], keeps: true, wide: true,
-    python: "waking", said: "", offline: { whole: false, fetching: null, update: false, problem: "" },
+    page,
+    catalogue,
+    ...opened(sum),
+    bench: BENCH,
+    look: "",
+    search: "",
+    recent: [],
+    keeps: true,
+    wide: true,
+    python: "waking",
+    said: "",
+    offline: { whole: false, fetching: null, update: false, problem: "" },
   };
 }
 
@@ -24,7 +34,16 @@ export function initial(page, catalogue, sum) {
  * @param {Sum | null} sum */
 export function opened(sum) {
   const entry = sum ? fresh(sum) : { texts: {}, order: [], origin: {}, undo: null };
-  return { sum, entry, shown: sum && worked(sum), readings: { key: "", givens: {} }, refusals: [], fault: "", focus: "", spoken: "" };
+  return {
+    sum,
+    entry,
+    shown: sum && worked(sum),
+    readings: { key: "", givens: {} },
+    refusals: [],
+    fault: "",
+    focus: "",
+    spoken: "",
+  };
 }
 
 /** What a page is called in the browser's own frame. @param {Sum | null} sum */
@@ -38,7 +57,10 @@ export function worked(sum) {
 }
 
 /** The question that the fields ask now.
- * @param {Sum} sum @param {import("./shapes").Entry} entry @param {Bench} bench @returns {import("./shapes").Request} */
+ * @param {Sum} sum
+ * @param {import("./shapes").Entry} entry
+ * @param {Bench} bench
+ * @returns {import("./shapes").Request} */
 export function asking(sum, entry, bench) {
   return { op: "answer", sum: sum.id, givens: sent(entry, sum), bench };
 }

@@ -5,27 +5,47 @@ import { h } from "preact";
 /** @typedef {import("../shapes").Given} Given */
 /** @typedef {import("./facts.mjs").Facts} Facts */
 
-/** How the text was read, and where it came from when nobody typed it here. @param {{ given: Given, facts: Facts }} props */
+/**
+ * How the text was read, and where it came from when nobody typed it here.
+ * @param {{ given: Given, facts: Facts }} props
+ */
 export function Tag({ given, facts }) {
   const from = facts.answered ? "answered" : facts.from && facts.from !== "example" ? `from ${facts.from}` : facts.from;
   const read = facts.read && !facts.refusal ? `read as ${facts.read}` : "";
-  return h("span", { class: "tag", id: `r-${given.name}` }, from && h("em", null, from, " "), read && h("span", null, read));
+  return h(
+    "span",
+    { class: "tag", id: `r-${given.name}` },
+    from && h("em", null, from, " "),
+    read && h("span", null, read),
+  );
 }
 
 /** How it is got at the bench; in its place, when the entry cannot be used, what to type instead.
  * @param {{ given: Given, facts: Facts, acts: import("../shapes").Acts }} props */
 export function Note({ given, facts, acts }) {
-  return h("p", { class: "note", id: `n-${given.name}` },
+  return h(
+    "p",
+    { class: "note", id: `n-${given.name}` },
     facts.refusal || h(Help, { given }),
-    facts.aside && h("span", { class: "aside" }, `You had ${facts.aside}. `,
-      h("button", { type: "button", class: "quiet", onClick: () => acts.reuse(given.name) }, "Use it")));
+    facts.aside &&
+      h(
+        "span",
+        { class: "aside" },
+        `You had ${facts.aside}. `,
+        h("button", { type: "button", class: "quiet", onClick: () => acts.reuse(given.name) }, "Use it"),
+      ),
+  );
 }
 
 /** The range, and what an empty field means, after how it is got. @param {{ given: Given }} props */
 function Help({ given }) {
   const { help, limit, default: meant, default_why: why, optional } = given;
-  return h("span", { class: "help" }, help,
+  return h(
+    "span",
+    { class: "help" },
+    help,
     limit.text && ` ${limit.text.charAt(0).toUpperCase()}${limit.text.slice(1)}.`,
     meant && ` Left empty: ${meant}${why ? `, ${why.replace(/\.$/, "")}` : ""}.`,
-    optional && !meant && " May be left empty.");
+    optional && !meant && " May be left empty.",
+  );
 }

@@ -12,29 +12,42 @@ import { Table } from "./table.mjs";
 const MANY = 9;
 const FIRST = 6;
 
-/** The answers, the first of them largest, and how they stand to what is in the fields. @param {{ state: State }} props */
+/**
+ * The answers, the first of them largest, and how they stand to what is in the fields.
+ * @param {{ state: State }} props
+ */
 export function Answers({ state }) {
   if (!state.shown) return null;
   const { answers, cautions } = state.shown.answer;
   const main = mainOf(answers);
   const others = answers.filter((one) => one !== main && one.kind !== "rows");
   const shown = others.length > MANY ? FIRST : MANY;
-  return h("section", { class: `answers ${standing(state)}`, id: "answers", tabIndex: -1, "aria-labelledby": "answers-title" },
+  return h(
+    "section",
+    { class: `answers ${standing(state)}`, id: "answers", tabIndex: -1, "aria-labelledby": "answers-title" },
     h("h2", { id: "answers-title" }, h("span", null, "Answer")),
     h(Standing, { state }),
     main && h(Main, { answer: main }),
     h(Cautions, { cautions }),
     h(Others, { answers: others.slice(0, shown), held: state.focus }),
-    others.length > shown && h("details", { class: "fold" },
-      h("summary", null, `More figures (${others.length - shown})`),
-      h(Others, { answers: others.slice(shown), held: state.focus })));
+    others.length > shown &&
+      h(
+        "details",
+        { class: "fold" },
+        h("summary", null, `More figures (${others.length - shown})`),
+        h(Others, { answers: others.slice(shown), held: state.focus }),
+      ),
+  );
 }
 
 /** The answers that are lists, the first of them open. @param {{ state: State }} props */
 export function Tables({ state }) {
   const tables = state.shown?.answer.answers.filter((one) => one.kind === "rows") ?? [];
-  return h("section", { class: `tables ${standing(state)}`, "aria-label": "Lists" },
-    tables.map((answer, at) => h(Table, { key: answer.name, answer, open: at === 0 })));
+  return h(
+    "section",
+    { class: `tables ${standing(state)}`, "aria-label": "Lists" },
+    tables.map((answer, at) => h(Table, { key: answer.name, answer, open: at === 0 })),
+  );
 }
 
 /** The answer that stands first and largest: the first that is not a table. @param {Answer[]} answers */
@@ -44,11 +57,14 @@ export function mainOf(answers) {
 
 /** @param {{ answer: Answer }} props */
 function Main({ answer }) {
-  return h("div", { class: `main${long(answer, 16) ? " long" : ""}`, id: `a-${answer.name}` },
+  return h(
+    "div",
+    { class: `main${long(answer, 16) ? " long" : ""}`, id: `a-${answer.name}` },
     h("p", { class: "name" }, answer.label),
     h("p", { class: "figure" }, h(Measure, { text: answer.text ?? "" })),
     h(Left, { answer }),
-    answer.help && h("p", { class: "help" }, answer.help));
+    answer.help && h("p", { class: "help" }, answer.help),
+  );
 }
 
 /** Whether words are too many to be set as a figure is. @param {Answer} answer @param {number} most */
@@ -58,10 +74,22 @@ function long({ text = "" }, most) {
 
 /** @param {{ answers: Answer[], held: string }} props */
 function Others({ answers, held }) {
-  return h("dl", { class: "others" }, answers.map((answer) =>
-    h("div", { key: answer.name, class: `other${long(answer, 14) ? " long" : ""}${held === answer.name ? " held" : ""}`, id: `a-${answer.name}` },
-      h("dt", null, h("span", null, answer.label), answer.help && h("span", { class: "help" }, answer.help)),
-      h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })))));
+  return h(
+    "dl",
+    { class: "others" },
+    answers.map((answer) =>
+      h(
+        "div",
+        {
+          key: answer.name,
+          class: `other${long(answer, 14) ? " long" : ""}${held === answer.name ? " held" : ""}`,
+          id: `a-${answer.name}`,
+        },
+        h("dt", null, h("span", null, answer.label), answer.help && h("span", { class: "help" }, answer.help)),
+        h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })),
+      ),
+    ),
+  );
 }
 
 /** What is left over on the rule, and the other unit. Its line is kept free for kinds that may have one.
@@ -75,8 +103,16 @@ function Left({ answer: { kind, left, also } }) {
  * @param {{ cautions: import("../shapes").Caution[] }} props */
 function Cautions({ cautions }) {
   if (!cautions.length) return null;
-  return h("div", { class: "cautions", role: "note" }, h("p", null, h("strong", null, "Take care")),
-    h("ul", null, cautions.map(({ say, source }) => h("li", null, say, source && h("span", { class: "source" }, ` (${source})`)))));
+  return h(
+    "div",
+    { class: "cautions", role: "note" },
+    h("p", null, h("strong", null, "Take care")),
+    h(
+      "ul",
+      null,
+      cautions.map(({ say, source }) => h("li", null, say, source && h("span", { class: "source" }, ` (${source})`))),
+    ),
+  );
 }
 
 /** @param {{ state: State }} props */
@@ -84,8 +120,13 @@ function Standing({ state }) {
   const told = words(state);
   if (told) return h("p", { class: "standing loud" }, told);
   const lent = state.sum && borrowed(state.entry, state.sum).length > 0;
-  return h("p", { class: "standing" }, lent && h("em", null, "with the example’s numbers, "), `to ${rule(state.bench.mark)} on your rule`,
-    h("button", { type: "button", class: "quiet", popovertarget: "settings" }, "change"));
+  return h(
+    "p",
+    { class: "standing" },
+    lent && h("em", null, "with the example’s numbers, "),
+    `to ${rule(state.bench.mark)} on your rule`,
+    h("button", { type: "button", class: "quiet", popovertarget: "settings" }, "change"),
+  );
 }
 
 /** @param {State} state @returns {string} */
@@ -94,7 +135,8 @@ function words(state) {
   if (state.fault) return `No answer: ${state.fault}`;
   if (how === "refused") return `These answers are from before the last change. ${wanting(state)}`;
   if (how === "kept") return "From last time.";
-  if (how === "waiting" && state.python !== "ready") return "For earlier numbers; yours are answered as soon as Python is awake.";
+  if (how === "waiting" && state.python !== "ready")
+    return "For earlier numbers; yours are answered as soon as Python is awake.";
   return "";
 }
 
@@ -104,5 +146,7 @@ function wanting({ refusals, entry }) {
   const wanted = empty.filter(({ say }) => say.startsWith("nothing")).map(({ label }) => label.toLowerCase());
   const said = empty.filter(({ say }) => !say.startsWith("nothing")).map(sentence);
   const see = refusals.filter((one) => !empty.includes(one)).map(({ label }) => label.toLowerCase());
-  return [...said, wanted.length && `Still wanted: ${wanted.join(", ")}.`, see.length && `Look at ${see.join(", ")}.`].filter(Boolean).join(" ");
+  return [...said, wanted.length && `Still wanted: ${wanted.join(", ")}.`, see.length && `Look at ${see.join(", ")}.`]
+    .filter(Boolean)
+    .join(" ");
 }

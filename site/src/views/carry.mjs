@@ -7,10 +7,28 @@ export function CarryOn({ state }) {
   const known = new Map(state.catalogue.sums.map((sum) => [sum.id, sum.title]));
   const next = (state.shown?.answer.carry_on ?? []).filter(({ to }) => known.has(to));
   if (!next.length) return null;
-  return h("nav", { class: "carry", "aria-labelledby": "carry-title" },
+  return h(
+    "nav",
+    { class: "carry", "aria-labelledby": "carry-title" },
     h("h2", { id: "carry-title" }, h("span", null, "Carry on with")),
-    h("ul", null, next.map(({ to, why, givens }) => h("li", null,
-      h("a", { href: address(to, givens) }, h("strong", null, known.get(to)), why && h("span", null, why), h(OnMark, null))))));
+    h(
+      "ul",
+      null,
+      next.map(({ to, why, givens }) =>
+        h(
+          "li",
+          null,
+          h(
+            "a",
+            { href: address(to, givens) },
+            h("strong", null, known.get(to)),
+            why && h("span", null, why),
+            h(OnMark, null),
+          ),
+        ),
+      ),
+    ),
+  );
 }
 
 /** @param {string} to @param {Record<string, string>} givens */

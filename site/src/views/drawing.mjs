@@ -2,18 +2,53 @@ import { h } from "preact";
 
 const TAGS = new Set(["g", "line", "polyline", "polygon", "circle", "path", "text", "rect"]);
 const ATTRIBUTES = new Set([
-  "class", "points", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "d", "width", "height", "transform", "text-anchor",
-  "dominant-baseline", "data-name",
+  "class",
+  "points",
+  "x",
+  "y",
+  "x1",
+  "y1",
+  "x2",
+  "y2",
+  "cx",
+  "cy",
+  "r",
+  "d",
+  "width",
+  "height",
+  "transform",
+  "text-anchor",
+  "dominant-baseline",
+  "data-name",
 ]);
 
-/** The figure, to scale; touching a dimension calls `touch` with its name. `held` is the dimension in hand.
- * @param {{ figure: import("../shapes").Figure, held: string, touch: (name: string) => void }} props */
-export function Drawing({ figure, held, touch }) {
-  const box = `0 0 ${figure.width} ${figure.height}`;
-  return h("svg", { class: "drawing", viewBox: box, role: "img", "aria-labelledby": "figure-title figure-desc", onClick: touched(touch) },
+/** A sheet is never lower than this, so that a steeper slope or a taller box has room. */
+const LOWEST = 210;
+
+/** @typedef {import("../shapes").Figure} Figure */
+
+/** The figure, to scale; touching a dimension calls `touch` with its name. `held` is the dimension in hand. The sheet keeps the
+ * size that `sheet` gives it whatever is drawn on it, so that nothing below moves while numbers are typed.
+ * @param {{ figure: Figure, sheet: Figure, held: string, touch: (name: string) => void }} props */
+export function Drawing({ figure, sheet, held, touch }) {
+  const tall = Math.max(LOWEST, sheet.height);
+  const told = {
+    class: "drawing",
+    role: "img",
+    "aria-labelledby": "figure-title figure-desc",
+    onClick: touched(touch),
+  };
+  return h(
+    "svg",
+    { ...told, viewBox: `0 0 ${sheet.width} ${tall}` },
     h("title", { id: "figure-title" }, figure.title),
     h("desc", { id: "figure-desc" }, figure.desc),
-    ...figure.nodes.map((node) => element(node, held)));
+    h(
+      "svg",
+      { width: sheet.width, height: tall, viewBox: `0 0 ${figure.width} ${figure.height}` },
+      figure.nodes.map((node) => element(node, held)),
+    ),
+  );
 }
 
 /** @param {(name: string) => void} touch @returns {(event: Event) => void} */

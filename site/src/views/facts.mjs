@@ -20,7 +20,7 @@ export function factsOf(state, given) {
     text: open ? "" : typed,
     aside: open && state.entry.origin[name] !== EXAMPLE ? typed : "",
     answered: open ? answer(state, name) : "",
-    from: open ? "" : state.entry.origin[name] ?? "",
+    from: open ? "" : (state.entry.origin[name] ?? ""),
     refusal: refusal ? sentence(refusal) : "",
     read: reading(state, name),
   };

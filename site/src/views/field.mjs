@@ -10,7 +10,14 @@ import { RowsField } from "./rows.mjs";
  * @typedef {{ given: Given, state: State, acts: import("../shapes").Acts }} Props
  */
 
-const PADS = new Map([["count", "numeric"], ["length", "decimal"], ["angle", "decimal"], ["number", "decimal"], ["money", "decimal"], ["reckoning", "decimal"]]);
+const PADS = new Map([
+  ["count", "numeric"],
+  ["length", "decimal"],
+  ["angle", "decimal"],
+  ["number", "decimal"],
+  ["money", "decimal"],
+  ["reckoning", "decimal"],
+]);
 
 /** One given as a labelled field of its kind. @param {Props} props */
 export function Field(props) {
@@ -23,23 +30,54 @@ export function Field(props) {
 function TextField({ given, state, acts }) {
   const facts = factsOf(state, given);
   const held = state.focus === given.name;
-  const kind = ["field", given.kind, held && "held", facts.refusal && "refused", facts.answered && "answered", facts.from && "lent"];
-  return h("div", { class: kind.filter(Boolean).join(" ") },
+  const kind = [
+    "field",
+    given.kind,
+    held && "held",
+    facts.refusal && "refused",
+    facts.answered && "answered",
+    facts.from && "lent",
+  ];
+  return h(
+    "div",
+    { class: kind.filter(Boolean).join(" ") },
     h("label", { for: `f-${given.name}` }, given.label),
-    h("div", { class: "line" },
+    h(
+      "div",
+      { class: "line" },
       given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
-      h("input", { ...common(given, facts), inputMode: PADS.get(given.kind), value: facts.text, onInput: (event) => acts.type(given.name, event.currentTarget.value) }),
+      h("input", {
+        ...common(given, facts),
+        inputMode: PADS.get(given.kind),
+        value: facts.text,
+        onInput: (event) => acts.type(given.name, event.currentTarget.value),
+      }),
       given.unit && h("span", { class: "unit" }, given.unit),
-      h(Tag, { given, facts })),
-    given.search && h("datalist", { id: `l-${given.name}` }, (given.options ?? []).map(({ label }) => h("option", { value: label }))),
-    h(Note, { given, facts, acts }));
+      h(Tag, { given, facts }),
+    ),
+    given.search &&
+      h(
+        "datalist",
+        { id: `l-${given.name}` },
+        (given.options ?? []).map(({ label }) => h("option", { value: label })),
+      ),
+    h(Note, { given, facts, acts }),
+  );
 }
 
 /** What every text entry of ours has. @param {Given} given @param {import("./facts.mjs").Facts} facts */
 function common(given, facts) {
   return {
-    id: `f-${given.name}`, name: given.name, type: "text", autoComplete: "off", autoCapitalize: "off", spellcheck: false, enterKeyHint: /** @type {const} */ ("next"),
-    list: given.search ? `l-${given.name}` : undefined, placeholder: facts.answered || given.default, "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
+    id: `f-${given.name}`,
+    name: given.name,
+    type: "text",
+    autoComplete: "off",
+    autoCapitalize: "off",
+    spellcheck: false,
+    enterKeyHint: /** @type {const} */ ("next"),
+    list: given.search ? `l-${given.name}` : undefined,
+    placeholder: facts.answered || given.default,
+    "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
     "aria-describedby": `r-${given.name} n-${given.name}`,
   };
 }

@@ -11,22 +11,45 @@ import { sorted } from "./settled.mjs";
 
 const COUNTS = ["", "one", "two", "three", "four", "five", "six"];
 
-/** The fields: what must be given first, what is settled unless one says otherwise folded beneath. @param {Props} props */
+/**
+ * The fields: what must be given first, what is settled unless one says otherwise folded beneath.
+ * @param {Props} props
+ */
 export function Givens({ sum, state, acts }) {
   const { asked, settled } = sorted(sum);
-  return h("section", { class: "givens", "aria-labelledby": "givens-title", onFocusIn: held(acts), onFocusOut: released(acts), onKeyDown: entered(acts) },
+  return h(
+    "section",
+    {
+      class: "givens",
+      "aria-labelledby": "givens-title",
+      onFocusIn: held(acts),
+      onFocusOut: released(acts),
+      onKeyDown: entered(acts),
+    },
     h("h2", { id: "givens-title" }, h("span", null, "What you have")),
-    h("div", { class: "fields" }, together(asked, sum).map((some) => h(Some, { key: some[0]?.name, some, sum, state, acts }))),
+    h(
+      "div",
+      { class: "fields" },
+      together(asked, sum).map((some) => h(Some, { key: some[0]?.name, some, sum, state, acts })),
+    ),
     settled.length > 0 && h(Settled, { settled, state, acts }),
     h(Story, { sum, state }),
-    h(Hands, { state, acts }));
+    h(Hands, { state, acts }),
+  );
 }
 
-/** The givens one by one, but those of "any two of" together. @param {Given[]} asked @param {Sum} sum @returns {Given[][]} */
+/**
+ * The givens one by one, but those of "any two of" together.
+ * @param {Given[]} asked
+ * @param {Sum} sum
+ * @returns {Given[][]}
+ */
 function together(asked, sum) {
   const names = sum.any_of?.names ?? [];
   const some = asked.filter((given) => names.includes(given.name));
-  return asked.filter((given) => !some.includes(given) || given === some[0]).map((given) => (given === some[0] ? some : [given]));
+  return asked
+    .filter((given) => !some.includes(given) || given === some[0])
+    .map((given) => (given === some[0] ? some : [given]));
 }
 
 /** One field, or the few of which any one or two are wanted. @param {{ some: Given[] } & Props} props */
@@ -34,16 +57,37 @@ function Some({ some, sum, state, acts }) {
   const fields = some.map((given) => h(Field, { key: given.name, given, state, acts }));
   if (!sum.any_of || !some.some(({ name }) => sum.any_of?.names.includes(name))) return fields;
   const words = `Any ${COUNTS[sum.any_of.count] ?? sum.any_of.count} of these; the rest is answered`;
-  return h("div", { class: "some", role: "group", "aria-label": words }, h("p", { class: "wanted" }, words), h("div", { class: "fields" }, fields));
+  return h(
+    "div",
+    { class: "some", role: "group", "aria-label": words },
+    h("p", { class: "wanted" }, words),
+    h("div", { class: "fields" }, fields),
+  );
 }
 
-/** Whose numbers stand in the fields: never a half-borrowed set unnoticed. @param {{ sum: Sum, state: import("../shapes").State }} props */
+/**
+ * Whose numbers stand in the fields: never a half-borrowed set unnoticed.
+ * @param {{ sum: Sum, state: import("../shapes").State }} props
+ */
 function Story({ sum, state }) {
   const names = borrowed(state.entry, sum);
   const labels = names.map((name) => sum.givens.find((given) => given.name === name)?.label.toLowerCase() ?? name);
-  const all = names.length === Object.keys(sum.example.givens).length && Object.values(state.entry.origin).length === names.length;
-  if (all) return h("p", { class: "story" }, h("strong", null, "An example. "), sum.example.story, " Type your own numbers over it.");
-  return h("p", { class: "story" }, names.length > 0 && h("strong", null, `Still using the example’s ${listed(labels)}.`));
+  const all =
+    names.length === Object.keys(sum.example.givens).length &&
+    Object.values(state.entry.origin).length === names.length;
+  if (all)
+    return h(
+      "p",
+      { class: "story" },
+      h("strong", null, "An example. "),
+      sum.example.story,
+      " Type your own numbers over it.",
+    );
+  return h(
+    "p",
+    { class: "story" },
+    names.length > 0 && h("strong", null, `Still using the example’s ${listed(labels)}.`),
+  );
 }
 
 /** @param {string[]} words */
@@ -56,9 +100,21 @@ function Settled({ settled, state, acts }) {
   const names = settled.map((given) => given.name);
   const own = names.filter((name) => state.entry.texts[name]?.trim());
   const wrong = state.refusals.some((refusal) => names.includes(refusal.field));
-  return h("details", { class: "settled", ref: wrong ? unfold : null },
-    h("summary", null, `Settled for you (${settled.length})`, own.length > 0 && h("span", { class: "tag" }, `${own.length} changed`)),
-    h("div", { class: "fields" }, settled.map((given) => h(Field, { key: given.name, given, state, acts }))));
+  return h(
+    "details",
+    { class: "settled", ref: wrong ? unfold : null },
+    h(
+      "summary",
+      null,
+      `Settled for you (${settled.length})`,
+      own.length > 0 && h("span", { class: "tag" }, `${own.length} changed`),
+    ),
+    h(
+      "div",
+      { class: "fields" },
+      settled.map((given) => h(Field, { key: given.name, given, state, acts })),
+    ),
+  );
 }
 
 /** A fold with something wrong in it opens, and stays so. @param {HTMLDetailsElement | null} fold */
@@ -68,10 +124,14 @@ function unfold(fold) {
 
 /** @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props */
 function Hands({ state, acts }) {
-  return h("div", { class: "hands" },
+  return h(
+    "div",
+    { class: "hands" },
     h("button", { type: "button", class: "key", onClick: acts.clear }, "Clear"),
     h("button", { type: "button", class: "key", onClick: acts.example }, "The example’s numbers"),
-    state.entry.undo && h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`));
+    state.entry.undo &&
+      h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`),
+  );
 }
 
 /** A field taken in hand shows its keys, and its text is selected, so that typing takes its place.
@@ -85,7 +145,11 @@ function held(acts) {
   };
 }
 
-/** Focus that goes to another field or to our keys is not given up. @param {import("../shapes").Acts} acts @returns {(event: FocusEvent) => void} */
+/**
+ * Focus that goes to another field or to our keys is not given up.
+ * @param {import("../shapes").Acts} acts
+ * @returns {(event: FocusEvent) => void}
+ */
 function released(acts) {
   return ({ relatedTarget }) => {
     if (!(relatedTarget instanceof Element && relatedTarget.closest(".keys"))) acts.release();

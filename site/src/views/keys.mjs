@@ -10,11 +10,33 @@ import { Measure } from "./measure.mjs";
 export function KeyRow({ state, acts }) {
   const rows = keysFor(inHand(state), state.bench);
   if (!rows.length) return h("section", { class: "keys", hidden: true });
-  return h("section", { class: "keys", "aria-label": "Keys for fractions and units", onPointerDown: stay },
+  return h(
+    "section",
+    { class: "keys", "aria-label": "Keys for fractions and units", onPointerDown: stay },
     h(Glance, { state }),
-    rows.map((row, at) => h("div", { class: "keyrow", key: at }, row.map((key) =>
-      h("button", { type: "button", key: key.name, class: ["key", key.mark && "part", key.act && "act", key.label.length > 3 && !key.mark && "word"].filter(Boolean).join(" "), tabIndex: -1, "aria-label": key.name, onClick: () => acts.press(key) },
-        h(Measure, { text: key.label }))))));
+    rows.map((row, at) =>
+      h(
+        "div",
+        { class: "keyrow", key: at },
+        row.map((key) =>
+          h(
+            "button",
+            {
+              type: "button",
+              key: key.name,
+              class: ["key", key.mark && "part", key.act && "act", key.label.length > 3 && !key.mark && "word"]
+                .filter(Boolean)
+                .join(" "),
+              tabIndex: -1,
+              "aria-label": key.name,
+              onClick: () => acts.press(key),
+            },
+            h(Measure, { text: key.label }),
+          ),
+        ),
+      ),
+    ),
+  );
 }
 
 /** The entry in hand; in a list, the column of the cell. @param {import("../shapes").State} state */
@@ -28,7 +50,12 @@ function inHand({ sum, focus }) {
 export function Glance({ state }) {
   const main = mainOf(state.shown?.answer.answers ?? []);
   if (!main) return null;
-  return h("span", { class: `glance ${standing(state)}` }, h("span", null, main.label), h("strong", null, h(Measure, { text: main.text ?? "" })));
+  return h(
+    "span",
+    { class: `glance ${standing(state)}` },
+    h("span", null, main.label),
+    h("strong", null, h(Measure, { text: main.text ?? "" })),
+  );
 }
 
 /** A key must not take the caret out of the field. @param {Event} event */

@@ -4,7 +4,11 @@ import { h } from "preact";
 
 /** @param {string} name @param {string} box @param {[string, object][]} parts */
 function mark(name, box, parts) {
-  return h("svg", { class: `mark ${name}`, viewBox: box, "aria-hidden": "true", focusable: "false" }, parts.map(([tag, told]) => h(tag, told)));
+  return h(
+    "svg",
+    { class: `mark ${name}`, viewBox: box, "aria-hidden": "true", focusable: "false" },
+    parts.map(([tag, told]) => h(tag, told)),
+  );
 }
 
 /** The nail under the house's name. */

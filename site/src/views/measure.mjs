@@ -7,14 +7,21 @@ const TAIL = /^([−\d][\d\s/.,]*?)\s([a-z]+(?: feet)?|m³)$/;
  * @param {{ text: string }} props */
 export function Measure({ text }) {
   const [, number, unit] = TAIL.exec(text) ?? [, text, ""];
-  return h("span", { class: "measure" }, ...fractions(number ?? text), unit && h("span", { class: "unit" }, ` ${unit}`));
+  return h(
+    "span",
+    { class: "measure" },
+    ...fractions(number ?? text),
+    unit && h("span", { class: "unit" }, ` ${unit}`),
+  );
 }
 
 /** @param {string} text */
 function fractions(text) {
   return text.split(/(\d+\/\d+)/).map((part) => {
     const [, top, bottom] = PART.exec(part) ?? [];
-    return top ? h("span", { class: "fraction" }, h("span", { class: "top" }, top), "/", h("span", { class: "bottom" }, bottom)) : part;
+    return top
+      ? h("span", { class: "fraction" }, h("span", { class: "top" }, top), "/", h("span", { class: "bottom" }, bottom))
+      : part;
   });
 }
 

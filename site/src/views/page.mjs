@@ -14,7 +14,11 @@ export function Page({ state, acts }) {
   return [
     h("a", { class: "skip", href: "#main" }, "Skip to the work"),
     h(Head, { state, acts }),
-    h("main", { id: "main", tabIndex: -1 }, state.page === "index" ? h(Home, { state, acts }) : h(SumPage, { state, acts })),
+    h(
+      "main",
+      { id: "main", tabIndex: -1 },
+      state.page === "index" ? h(Home, { state, acts }) : h(SumPage, { state, acts }),
+    ),
     h(Foot, { state }),
     h(Settings, { state, acts }),
     h(KeyRow, { state, acts }),
@@ -24,17 +28,34 @@ export function Page({ state, acts }) {
 
 /** @param {Props} props */
 function Head({ state, acts }) {
-  return h("header", { class: "house" },
+  return h(
+    "header",
+    { class: "house" },
     h("a", { class: "name", href: "./" }, h("span", null, "Tenpenny"), h(NailRule, null)),
     h(Status, { state }),
-    h("button", { type: "button", class: "rule", popovertarget: "settings" }, h(RuleMark, null), h("span", null, h("span", { class: "spoken" }, "Your rule: "), rule(state.bench.mark))),
-    h(Renewal, { state, acts }));
+    h(
+      "button",
+      { type: "button", class: "rule", popovertarget: "settings" },
+      h(RuleMark, null),
+      h("span", null, h("span", { class: "spoken" }, "Your rule: "), rule(state.bench.mark)),
+    ),
+    h(Renewal, { state, acts }),
+  );
 }
 
 /** @param {{ state: import("../shapes").State }} props */
 function Foot({ state }) {
-  return h("footer", { class: "foot" },
-    !state.keeps && h("p", null, "This browser keeps nothing between visits, so what you type is lost when the page is closed."),
-    h("p", null, "Measure the real stuff before you cut it. Where a load, a wall or a safety rule is at stake, your local codes and licensed trades have the last word."),
-    h("p", null, "No account, no tracking. What you type stays on this device."));
+  return h(
+    "footer",
+    { class: "foot" },
+    !state.keeps &&
+      h("p", null, "This browser keeps nothing between visits, so what you type is lost when the page is closed."),
+    h(
+      "p",
+      null,
+      "Measure the real stuff before you cut it. ",
+      "Where a load, a wall or a safety rule is at stake, your local codes and licensed trades have the last word.",
+    ),
+    h("p", null, "No account, no tracking. What you type stays on this device."),
+  );
 }

@@ -12,16 +12,34 @@ export function RowsField({ given, state, acts }) {
   const columns = given.columns ?? [];
   const rows = cells(facts.text || given.default, columns.length, columns[0]?.kind === "text");
   const put = (/** @type {string[][]} */ next) => acts.type(given.name, kept(next));
+  const add = () => {
+    put([...rows, columns.map(() => "")]);
+    document.getElementById(`f-${given.name}.${rows.length}.${columns[0]?.name}`)?.focus();
+  };
   const kind = ["field rows", facts.refusal && "refused", facts.from && "lent"].filter(Boolean).join(" ");
-  return h("fieldset", { class: kind, "aria-describedby": `n-${given.name}` },
-    h("legend", null, given.label), h(Tag, { given, facts: { ...facts, read: "" } }),
-    rows.map((row, at) => h(Row, {
-      given, columns, row, at, held: state.focus, only: rows.length === 1,
-      type: (place, text) => put(changed(rows, at, place, text)),
-      drop: () => put(rows.filter((_, other) => other !== at)),
-    })),
-    h("button", { type: "button", class: "key wide", onClick: () => put([...rows, columns.map(() => "")]) }, "Add a row"),
-    h(Note, { given, facts, acts }));
+  return h(
+    "fieldset",
+    { class: kind, "aria-describedby": `n-${given.name}` },
+    h("legend", null, given.label),
+    h(Tag, { given, facts: { ...facts, read: "" } }),
+    rows.map((row, at) =>
+      h(Row, {
+        given,
+        columns,
+        row,
+        at,
+        held: state.focus,
+        only: rows.length === 1,
+        type: (place, text) => put(changed(rows, at, place, text)),
+        drop: () => {
+          put(rows.filter((_, other) => other !== at));
+          document.getElementById(`add-${given.name}`)?.focus();
+        },
+      }),
+    ),
+    h("button", { type: "button", class: "key wide", onClick: add, id: `add-${given.name}` }, "Add a row"),
+    h(Note, { given, facts, acts }),
+  );
 }
 
 /** @typedef {{ given: Given, columns: Given[], row: string[], at: number, held: string, only: boolean,
@@ -29,32 +47,68 @@ export function RowsField({ given, state, acts }) {
 
 /** @param {RowProps} props */
 function Row({ given, columns, row, at, held, only, type, drop }) {
-  return h("div", { class: "row", role: "group", "aria-label": `row ${at + 1}` },
-    h("p", { class: "rowhead" }, h("span", null, `Row ${at + 1}`),
-      h("button", { type: "button", class: "quiet", "aria-label": `take away row ${at + 1}`, disabled: only, onClick: drop }, "take away")),
-    columns.map((column, place) => h(Cell, {
-      column, name: `${given.name}.${at}.${column.name}`, text: row[place] ?? "", held, type: (text) => type(place, text),
-    })));
+  return h(
+    "div",
+    { class: "row", role: "group", "aria-label": `row ${at + 1}` },
+    h(
+      "p",
+      { class: "rowhead" },
+      h("span", null, `Row ${at + 1}`),
+      h(
+        "button",
+        { type: "button", class: "quiet", "aria-label": `take away row ${at + 1}`, disabled: only, onClick: drop },
+        "take away",
+      ),
+    ),
+    columns.map((column, place) =>
+      h(Cell, {
+        column,
+        name: `${given.name}.${at}.${column.name}`,
+        text: row[place] ?? "",
+        held,
+        type: (text) => type(place, text),
+      }),
+    ),
+  );
 }
 
 /** @typedef {{ column: Given, name: string, text: string, held: string, type: (text: string) => void }} CellProps */
 
 /** @param {CellProps} props */
 function Cell({ column, name, text, held, type }) {
-  return h("div", { class: `cell ${column.kind}${held === name ? " held" : ""}` },
+  return h(
+    "div",
+    { class: `cell ${column.kind}${held === name ? " held" : ""}` },
     h("label", { for: `f-${name}` }, column.label),
-    column.options ? h(List, { column, name, text, held, type }) : h("input", {
-      id: `f-${name}`, name, type: "text", value: text, placeholder: column.default, autoComplete: "off", spellcheck: false,
-      inputMode: column.kind === "count" ? "numeric" : column.kind === "text" ? "text" : "decimal", enterKeyHint: "next",
-      onInput: (event) => type(event.currentTarget.value),
-    }));
+    column.options
+      ? h(List, { column, name, text, held, type })
+      : h("input", {
+          id: `f-${name}`,
+          name,
+          type: "text",
+          value: text,
+          placeholder: column.default,
+          autoComplete: "off",
+          spellcheck: false,
+          inputMode: column.kind === "count" ? "numeric" : column.kind === "text" ? "text" : "decimal",
+          enterKeyHint: "next",
+          onInput: (event) => type(event.currentTarget.value),
+        }),
+  );
 }
 
 /** @param {CellProps} props */
 function List({ column, name, text, type }) {
   const options = column.options ?? [];
   const known = options.some(({ key }) => key === text);
-  return h("select", { id: `f-${name}`, name, onChange: (/** @type {Event & { currentTarget: HTMLSelectElement }} */ event) => type(event.currentTarget.value) },
+  return h(
+    "select",
+    {
+      id: `f-${name}`,
+      name,
+      onChange: (/** @type {Event & { currentTarget: HTMLSelectElement }} */ event) => type(event.currentTarget.value),
+    },
     !known && h("option", { value: text, selected: true }, text || column.default || "choose …"),
-    options.map(({ key, label }) => h("option", { value: key, selected: key === text }, label)));
+    options.map(({ key, label }) => h("option", { value: key, selected: key === text }, label)),
+  );
 }

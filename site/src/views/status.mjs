@@ -9,11 +9,24 @@ export function Status({ state: { python, said, offline } }) {
   const { whole, fetching, problem } = offline;
   const share = fetching ? Math.floor((100 * fetching.done) / Math.max(1, fetching.total)) : 0;
   const kept = whole ? "works offline" : fetching ? `keeping for offline, ${share}%` : problem;
-  return h("p", { class: `status ${python}`, role: "status" }, h("span", { class: "now" }, said || (PYTHON[python] ?? python)), kept && h("span", { class: "offline" }, kept));
+  return h(
+    "p",
+    { class: `status ${python}`, role: "status" },
+    h("span", { class: "now" }, said || (PYTHON[python] ?? python)),
+    kept && h("span", { class: "offline" }, kept),
+  );
 }
 
-/** A newer version waits until it is asked for. @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props */
+/**
+ * A newer version waits until it is asked for.
+ * @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props
+ */
 export function Renewal({ state, acts }) {
   if (!state.offline.update) return null;
-  return h("p", { class: "renewal" }, "A new version is here. ", h("button", { type: "button", class: "key", onClick: acts.renew }, "Change over"));
+  return h(
+    "p",
+    { class: "renewal" },
+    "A new version is here. ",
+    h("button", { type: "button", class: "key", onClick: acts.renew }, "Change over"),
+  );
 }

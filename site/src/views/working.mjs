@@ -4,31 +4,66 @@ import { h } from "preact";
  * @param {{ lines: import("../shapes").Line[], open: boolean }} props */
 export function Working({ lines, open }) {
   if (!lines.length) return null;
-  return h("details", { class: "working", open },
+  return h(
+    "details",
+    { class: "working", open },
     h("summary", null, h("h2", null, "The working")),
-    h("dl", null, lines.map((line) => h(Step, { line }))));
+    h(
+      "dl",
+      null,
+      lines.map((line) => h(Step, { line })),
+    ),
+  );
 }
 
 /** @param {{ line: import("../shapes").Line }} props */
 function Step({ line: { label, letters, numbers, result, note } }) {
-  return h("div", { class: "step" },
+  return h(
+    "div",
+    { class: "step" },
     h("dt", null, label, note && h("span", { class: "help" }, note)),
-    h("dd", null, h("p", { class: "letters" }, `= ${letters}`), numbers !== letters && h("p", { class: "numbers" }, `= ${numbers}`), h("p", { class: "result" }, `= ${result}`)));
+    h(
+      "dd",
+      null,
+      h("p", { class: "letters" }, `= ${letters}`),
+      numbers !== letters && h("p", { class: "numbers" }, `= ${numbers}`),
+      h("p", { class: "result" }, `= ${result}`),
+    ),
+  );
 }
 
 /** @type {Record<string, string>} */
 const BASES = {
-  read: "seen in the source", computed: "worked out here from the source's rule", memory: "from memory: check it",
-  "common practice": "common practice, no source", identity: "true by geometry",
+  read: "seen in the source",
+  computed: "worked out here from the source's rule",
+  memory: "from memory: check it",
+  "common practice": "common practice, no source",
+  identity: "true by geometry",
 };
 
 /** Where the figures and formulas come from, how far each is to be trusted, and where the sum stops being true.
  * @param {{ sum: import("../shapes").Sum }} props */
 export function Sources({ sum }) {
-  return h("section", { class: "sources", "aria-labelledby": "sources-title" },
+  return h(
+    "section",
+    { class: "sources", "aria-labelledby": "sources-title" },
     h("h2", { id: "sources-title" }, h("span", null, "Where it comes from")),
-    h("ul", null, sum.sources.map(({ work, where, basis, note }) => h("li", { class: basis.replace(" ", "-") },
-      h("cite", null, work), where && `, ${where}`, ". ", note && `${note.replace(/\.?$/, ".")} `, h("span", { class: "basis" }, BASES[basis] ?? basis)))),
+    h(
+      "ul",
+      null,
+      sum.sources.map(({ work, where, basis, note }) =>
+        h(
+          "li",
+          { class: basis.replace(" ", "-") },
+          h("cite", null, work),
+          where && `, ${where}`,
+          ". ",
+          note && `${note.replace(/\.?$/, ".")} `,
+          h("span", { class: "basis" }, BASES[basis] ?? basis),
+        ),
+      ),
+    ),
     h("h3", null, "How far it holds"),
-    h("p", null, sum.limits_of));
+    h("p", null, sum.limits_of),
+  );
 }
