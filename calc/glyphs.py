@@ -44,6 +44,8 @@ _ALIKE = {
     "mm": "\u339c",
     "cm": "\u339d",
 }
+CROSSES = f"xXｘＸ{_ALIKE['x']}"
+"""Every sign that is read as the x between two sizes."""
 _TABLE = {ord(sign): text for text, signs in _ALIKE.items() for sign in signs}
 _TABLE |= {0xFF01 + offset: chr(0x21 + offset) for offset in range(94) if 0xFF01 + offset not in _TABLE}
 _JOINT = "\x1f"

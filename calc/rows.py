@@ -7,11 +7,12 @@ from typing import ClassVar
 from calc import arithmetic
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.glyphs import alike
+from calc.glyphs import CROSSES
 from calc.kinds import Choice, Given, Text
 from calc.reading import Reading
 
 LONGEST_LIST = 100
+CROSS = f"[{CROSSES}]"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -49,7 +50,7 @@ class Rows(Given):
         )
 
     def _row(self, at: int, line: str, bench: Bench) -> dict[str, Reading]:
-        cells = self._cells(alike(line))
+        cells = self._cells(line)
         if len(cells) != len(self.columns):
             wanted = " x ".join(column.label.lower() for column in self.columns)
             parts = f"{len(cells)} part{'s' if len(cells) > 1 else ''}"
@@ -59,8 +60,8 @@ class Rows(Given):
     def _cells(self, line: str) -> list[str]:
         """The cells of a row; where the first is free text, every x but the last few belongs to it."""
         if not isinstance(self.columns[0], Text):
-            return [cell.strip() for cell in re.split("[xX]", line)]
-        backwards = re.split("[xX]", line[::-1], maxsplit=len(self.columns) - 1) if self.columns[1:] else [line[::-1]]
+            return [cell.strip() for cell in re.split(CROSS, line)]
+        backwards = re.split(CROSS, line[::-1], maxsplit=len(self.columns) - 1) if self.columns[1:] else [line[::-1]]
         return [cell[::-1].strip() for cell in reversed(backwards)]
 
     def check(self, found: Reading) -> None:

@@ -77,6 +77,11 @@ def test_free_text_keeps_its_own_x_and_its_capitals() -> None:
     assert THINGS.read(found.read, Bench()).value == found.value
 
 
+def test_free_text_is_kept_as_it_was_typed() -> None:
+    """What is a fraction in a size is left alone in a name."""
+    assert THINGS.read("½ pint “jar” ✕ 3½ in", Bench()).value == ({"thing": "½ pint “jar”", "wide": Fraction("88.9")},)
+
+
 def test_free_text_is_short_and_can_be_printed() -> None:
     """Forty-one signs are too many, a bell is no sign; the row and the column are named."""
     for name, say in {"n" * 41: "(?i)row 1, thing: this is 41", "saucer\a": "cannot be printed"}.items():
