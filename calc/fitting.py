@@ -81,7 +81,7 @@ class Fitting:
                         self._move(movers)
 
     def _movers(self, movers: dict[str, str], earlier: Sequence[str]) -> Iterator[dict[str, str]]:
-        """Each way to let givens move for these cuts and for every earlier one that this upsets, the least new first."""
+        """Each way to let givens move for these cuts and every earlier one that this upsets, the least new first."""
         behind = self._upset(movers, earlier)
         if not behind:
             yield movers
@@ -98,7 +98,7 @@ class Fitting:
         names = list(movers.values())
         start = tuple(Fraction(self.givens[name]) for name in names)
         misses = self.misses(list(movers), names)
-        rooms = [room(self.piece, name, now) for name, now in zip(names, start, strict=True)]
+        rooms = [room(self.piece.given(name), now) for name, now in zip(names, start, strict=True)]
         moved = alone(misses, start, rooms) if len(names) == 1 else together(misses, start, rooms)
         if moved:
             self.givens |= dict(zip(names, moved, strict=True))

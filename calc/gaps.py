@@ -13,6 +13,7 @@ from calc.roots import reach
 from calc.settle import Settled
 from calc.show import NOISE
 from calc.size import Match, Size
+from calc.supposing import miss_if
 from calc.trig import Number
 from calc.units import MM_PER_INCH
 
@@ -79,8 +80,8 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     if now is None:
         return None
     made, (low, high) = name in settled.cuts, asked.ends
-    least, most = Fraction(low or HAIR), Fraction(now) if made or high is None else Fraction(high)
-    found = reach(lambda value: settled.miss_if(size.name, name, value), Fraction(now), min(least, Fraction(now)), most)
+    least, most = min(Fraction(low or HAIR), Fraction(now)), Fraction(now) if made or high is None else Fraction(high)
+    found = reach(lambda value: miss_if(settled, size.name, name, value), Fraction(now), least, most)
     if found is None or not found.there:
         return None
     kind, label = asked.kind, settled.piece.labels[name]

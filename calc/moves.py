@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from calc.elimination import Misses, Point, settle_together
-from calc.piece import Piece
+from calc.given import Given
 from calc.roots import reach
 from calc.trials import TOLERANCE, still
 from calc.trig import Number, is_exact
@@ -16,9 +16,8 @@ Room = tuple[Fraction, Fraction]
 Moved = tuple[Number, ...]
 
 
-def room(piece: Piece, name: str, now: Number) -> Room:
-    """From where to where a given may move."""
-    given = piece.given(name)
+def room(given: Given, now: Number) -> Room:
+    """From where to where a given may move: its limit, or a long way where it has none."""
     low, high = given.ends
     least = Fraction(now) - FAR if low is None else Fraction(low) + HAIR * given.limit.above
     return least, Fraction(now) + FAR if high is None else Fraction(high) - HAIR * given.limit.below

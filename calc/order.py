@@ -1,6 +1,5 @@
 """In what order the sizes of a piece are worked out; a circle or a missing name is told with its path, in words."""
 
-import difflib
 from collections.abc import Callable, Collection, Mapping, Sequence
 from graphlib import CycleError, TopologicalSorter
 from itertools import pairwise
@@ -39,12 +38,18 @@ def _circle(path: Sequence[str]) -> str:
 
 
 def _all_known(needs: Mapping[str, Collection[str]], known: Collection[str]) -> None:
-    everything = [*known, *needs]
+    everything = {*known, *needs}
     for name, wanted in needs.items():
         for missing in (one for one in wanted if one not in everything):
-            near = difflib.get_close_matches(missing, everything, 1)
-            meant = f"; did you mean {near[0]!r}?" if near else ""
-            raise ValueError(f"{_way(name, needs)} needs {missing!r}, which is neither a given nor a size{meant}")
+            needed = f"{missing!r}, which is neither a given nor a size{_meant(missing, everything)}"
+            raise ValueError(f"{_way(name, needs)} needs {needed}")
+
+
+def _meant(missing: str, everything: Collection[str]) -> str:
+    import difflib  # only when something was misspelt
+
+    near = difflib.get_close_matches(missing, sorted(everything), 1)
+    return f"; did you mean {near[0]!r}?" if near else ""
 
 
 def _way(name: str, needs: Mapping[str, Collection[str]]) -> str:

@@ -88,7 +88,13 @@ def nearest(trials: Trials) -> Reached | None:
     if not made:
         return None
     at = made.index(min(made, key=trials.size))
+    if len({trials.at(value) for value in made}) == 1:
+        return _as_made(trials, next(iter(trials.made)))
     beside = least(trials, made[max(at - 1, 0)], made[min(at + 1, len(made) - 1)])
     best = min(made[at], *beside, key=trials.size)
-    left = trials.at(best)
-    return None if left is None else Reached(best, left)
+    return _as_made(trials, best)
+
+
+def _as_made(trials: Trials, value: Fraction) -> Reached | None:
+    left = trials.at(value)
+    return None if left is None else Reached(value, left)

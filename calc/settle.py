@@ -15,7 +15,6 @@ from calc.given import Given
 from calc.piece import Piece
 from calc.reading import Reading
 from calc.record import UNDECIDED, Record, entered
-from calc.sizing import Unknown
 from calc.trig import Number
 
 
@@ -23,7 +22,8 @@ from calc.trig import Number
 class Settled:
     """A piece worked out from its record.
 
-    readings: every given that could be read. cuts: what came out of the saw. givens: the givens after some gave way.
+    readings: every given that could be read. asked: their numbers, None for what is left out. cuts: what came out of
+    the saw. givens: what was asked, after some of it gave way.
     values: every given, size, step and table that is known. took: which given gave way, and for which cut.
     misses: how much larger each cut still is than its own function says. refused: why a size cannot be worked out.
     refusals: entries that cannot be used; they stay in the record.
@@ -33,6 +33,7 @@ class Settled:
     record: Record
     bench: Bench
     readings: Mapping[str, Reading]
+    asked: Values
     cuts: Values
     givens: Values
     values: Values
@@ -55,17 +56,6 @@ class Settled:
         told |= {size.name: size.outside(self.values[size.name]) for size in open_sizes}
         return {name: say for name, say in told.items() if say}
 
-    def miss_if(self, row: str, name: str, value: Number) -> Number | None:
-        """How much larger the cut `row` would be than its function says if `name` were cut to `value`."""
-        plan, cuts = self.piece.plan, {**self.cuts, name: value}
-        values, typed = plan.known(self.givens, cuts), plan.typed(self.givens, cuts)
-        plan.redo(plan.leading([row], values.keys()), values, typed, {})
-        try:
-            missed: Number = cuts[row] - plan.one(plan.by_name[row], values, typed)
-        except (Unknown, Refusal):
-            return None
-        return missed
-
     def state(self, name: str) -> str:
         """How a given or size stands: cut, yielded, given, default, open, undecided, or impossible."""
         if name in self.cuts:
@@ -81,9 +71,9 @@ def settle(piece: Piece, record: Record) -> Settled:
     """The piece as it stands. Never refuses: what cannot be read, worked out or absorbed is said in what comes back."""
     readings, left_out, wrong = _read(piece, record)
     cuts = _cuts(piece, record, wrong)
-    givens = {name: one.value for name, one in readings.items()} | dict.fromkeys(left_out)
-    order = order_of(piece, record, givens, cuts)
-    fitting = Fitting(piece, givens, cuts, order)
+    asked = {name: one.value for name, one in readings.items()} | dict.fromkeys(left_out)
+    order = order_of(piece, record, asked, cuts)
+    fitting = Fitting(piece, asked, cuts, order)
     values, refused = piece.plan.work_out(fitting.givens, cuts)
     tables, untold = piece.tabled(values)
     return Settled(
@@ -91,6 +81,7 @@ def settle(piece: Piece, record: Record) -> Settled:
         record=record,
         bench=in_hand(piece, readings, record.bench),
         readings=readings,
+        asked=asked,
         cuts=cuts,
         givens=fitting.givens,
         values=values | tables,
