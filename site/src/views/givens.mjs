@@ -1,9 +1,9 @@
 import { h } from "preact";
 import { keepInSight } from "../device.mjs";
 import { selectAll } from "../fields.mjs";
-import { borrowed } from "../state-entry.mjs";
 import { Field } from "./field.mjs";
 import { sorted } from "./settled.mjs";
+import { Hands, Story } from "./story.mjs";
 
 /** @typedef {import("../shapes").Sum} Sum */
 /** @typedef {import("../shapes").Given} Given */
@@ -65,36 +65,6 @@ function Some({ some, sum, state, acts }) {
   );
 }
 
-/**
- * Whose numbers stand in the fields: never a half-borrowed set unnoticed.
- * @param {{ sum: Sum, state: import("../shapes").State }} props
- */
-function Story({ sum, state }) {
-  const names = borrowed(state.entry, sum);
-  const labels = names.map((name) => sum.givens.find((given) => given.name === name)?.label.toLowerCase() ?? name);
-  const all =
-    names.length === Object.keys(sum.example.givens).length &&
-    Object.values(state.entry.origin).length === names.length;
-  if (all)
-    return h(
-      "p",
-      { class: "story" },
-      h("strong", null, "An example. "),
-      sum.example.story,
-      " Type your own numbers over it.",
-    );
-  return h(
-    "p",
-    { class: "story" },
-    names.length > 0 && h("strong", null, `Still using the example’s ${listed(labels)}.`),
-  );
-}
-
-/** @param {string[]} words */
-function listed(words) {
-  return words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join("");
-}
-
 /** @param {{ settled: Given[], state: import("../shapes").State, acts: import("../shapes").Acts }} props */
 function Settled({ settled, state, acts }) {
   const names = settled.map((given) => given.name);
@@ -120,18 +90,6 @@ function Settled({ settled, state, acts }) {
 /** A fold with something wrong in it opens, and stays so. @param {HTMLDetailsElement | null} fold */
 function unfold(fold) {
   if (fold) fold.open = true;
-}
-
-/** @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props */
-function Hands({ state, acts }) {
-  return h(
-    "div",
-    { class: "hands" },
-    h("button", { type: "button", class: "key", onClick: acts.clear }, "Clear"),
-    h("button", { type: "button", class: "key", onClick: acts.example }, "The example’s numbers"),
-    state.entry.undo &&
-      h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`),
-  );
 }
 
 /** A field taken in hand shows its keys, and its text is selected, so that typing takes its place.

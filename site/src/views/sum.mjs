@@ -3,6 +3,7 @@ import { Answers, Tables } from "./answers.mjs";
 import { CarryOn } from "./carry.mjs";
 import { Drawing } from "./drawing.mjs";
 import { Givens } from "./givens.mjs";
+import { Jump } from "./jump.mjs";
 import { Glance } from "./keys.mjs";
 import { Sources, Working } from "./working.mjs";
 
@@ -16,6 +17,7 @@ export function SumPage({ state, acts }) {
     "article",
     { class: "sum", key: sum.id },
     h(Opening, { sum, moments: state.catalogue.moments }),
+    h(Jump, { state }),
     h(
       "div",
       { class: "sheet" },

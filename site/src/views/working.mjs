@@ -6,7 +6,7 @@ export function Working({ lines, open }) {
   if (!lines.length) return null;
   return h(
     "details",
-    { class: "working", open },
+    { class: "working", id: "working", open },
     h("summary", null, h("h2", null, "The working")),
     h(
       "dl",
