@@ -7,7 +7,7 @@ import socket
 import sys
 import threading
 import webbrowser
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
@@ -20,6 +20,7 @@ TYPES = {
     ".css": "text/css; charset=utf-8",
     ".html": "text/html; charset=utf-8",
     ".js": "text/javascript; charset=utf-8",
+    ".mjs": "text/javascript; charset=utf-8",
     ".json": "application/json",
     ".png": "image/png",
     ".svg": "image/svg+xml",
@@ -69,11 +70,16 @@ class Handler(SimpleHTTPRequestHandler):
 
     encoding = ""
     policy = ""
+    heard: Callable[[str], object] = staticmethod(str)
 
     def _encoding(self) -> str:
         self.encoding = ""
         file, accepted = self.translate_path(self.path), self.headers.get("Accept-Encoding", "")
         return next((one for one, ending in ENCODINGS.items() if one in accepted and os.path.exists(file + ending)), "")
+
+    def log_request(self, code: int | str = "-", size: int | str = "-") -> None:
+        """Whoever listens hears what was asked for."""
+        self.heard(self.path)
 
     def log_message(self, format: str, *args: Any) -> None:
         """Nothing: the page is what there is to see."""
@@ -84,8 +90,8 @@ class Server(ThreadingHTTPServer):
 
     daemon_threads = True
 
-    def __init__(self, folder: Path, port: int) -> None:
-        handler = type("Handler", (Handler,), {"policy": policy(folder)})
+    def __init__(self, folder: Path, port: int, heard: Callable[[str], object]) -> None:
+        handler = type("Handler", (Handler,), {"policy": policy(folder), "heard": staticmethod(heard)})
         super().__init__(("127.0.0.1", port), partial(handler, directory=str(folder)))
         self.open: set[socket.socket] = set()
 
@@ -100,6 +106,11 @@ class Server(ThreadingHTTPServer):
         self.open.discard(request)
         super().shutdown_request(request)
 
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """A visitor who left in the middle of an answer is nothing to speak of."""
+        if not isinstance(sys.exception(), ConnectionError):
+            super().handle_error(request, client_address)
+
     def stop(self) -> None:
         """Stop, and drop every connection."""
         self.shutdown()
@@ -110,9 +121,9 @@ class Server(ThreadingHTTPServer):
 
 
 @contextlib.contextmanager
-def serving(folder: Path, port: int = 0) -> Iterator[str]:
-    """Serve `folder` on this machine while the block runs; gives its address."""
-    server = Server(folder, port)
+def serving(folder: Path, port: int = 0, heard: Callable[[str], object] = str) -> Iterator[str]:
+    """Serve `folder` on this machine while the block runs; gives its address. `heard` is told each path asked for."""
+    server = Server(folder, port, heard)
     threading.Thread(target=server.serve_forever, daemon=True).start()
     try:
         yield f"http://localhost:{server.server_address[1]}/"

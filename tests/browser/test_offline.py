@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from elsewhere import built, changed, copied
 from make import browser
-from make.serve import Handler, serving
+from make.serve import serving
 from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_playwright
 
 FOLDER = "deep/shop/"
@@ -123,14 +123,14 @@ def test_the_second_visit_needs_no_host(home: Path, context: BrowserContext, fau
 
 
 def test_a_reload_asks_the_host_for_nothing_but_the_service_worker(
-    home: Path, context: BrowserContext, faults: Faults, monkeypatch: pytest.MonkeyPatch
+    home: Path, context: BrowserContext, faults: Faults
 ) -> None:
     """Nothing that is kept is fetched again."""
     asked: list[str] = []
-    with serving(home) as address:
+    with serving(home, heard=asked.append) as address:
         page = opened(context, faults, f"{address}{FOLDER}slope.html")
         kept_whole(page)
-        monkeypatch.setattr(Handler, "log_request", lambda handler, *_: asked.append(handler.path))
+        asked.clear()
         page.reload()
         awake(page)
         kept_whole(page)

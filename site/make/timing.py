@@ -1,0 +1,103 @@
+"""Timing in the browser: from navigation to an answer standing on the page, and from keystroke to answer."""
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import cast
+
+from playwright.sync_api import Browser, BrowserContext
+
+LONGEST = 300_000  # milliseconds
+OFTEN = "{ subtree: true, childList: true, characterData: true, attributes: true }"
+WATCH = """{
+  const [selector, text] = %s;
+  const look = () => {
+    const root = document.documentElement;
+    if (root?.dataset.took || document.querySelector(selector)?.textContent !== text) return;
+    root.dataset.took = performance.now();
+  };
+  new MutationObserver(look).observe(document, %s);
+}"""
+TYPE = """async ([field, answer, texts]) => {
+  const input = document.querySelector(field);
+  const figure = () => document.querySelector(answer)?.textContent;
+  const answered = (text) => new Promise((done) => {
+    const [before, began] = [figure(), performance.now()];
+    const observer = new MutationObserver(() => {
+      if (!figure() || figure() === before) return;
+      observer.disconnect();
+      done(performance.now() - began);
+    });
+    observer.observe(document.body, %s);
+    input.value = text;
+    input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  });
+  const times = [];
+  for (const text of texts) {
+    times.push(await answered(text));
+    await new Promise((rest) => setTimeout(rest, 80));
+  }
+  return times;
+}"""
+SPIN = """() => new Promise((done) => {
+  const spin = () => {
+    const began = performance.now();
+    for (let i = 0, x = 0; i < 1e8; i++) x += Math.sqrt(i);
+    postMessage(performance.now() - began);
+  };
+  const worker = new Worker(URL.createObjectURL(new Blob([`(${spin})()`], { type: "text/javascript" })));
+  worker.onmessage = ({ data }) => done(data);
+})"""
+
+
+@dataclass(frozen=True)
+class Rival:
+    """A page to time: where it is, where its first answer stands and what it says, and what shows that it is kept."""
+
+    name: str
+    path: str
+    answer: str
+    text: str
+    kept: str
+
+
+FIGURE = "#answers.now #a-angle .figure"
+OURS = Rival("ours", "ours/slope.html#rise=6%20in&run=1%20ft", FIGURE, "26.6°", ".offline >> text=works offline")
+BARE = Rival("bare Pyodide", "bare/index.html", "#answer", "2", "#kept >> text=whole")
+
+
+def visitor(browser: Browser) -> BrowserContext:
+    """Somebody who has never been here, with a phone's screen."""
+    return browser.new_context(viewport={"width": 360, "height": 740})
+
+
+def first_answer(visitor: BrowserContext, host: str, rival: Rival, *, keep: bool = False) -> float:
+    """Milliseconds from navigation to the first answer; with `keep`, the visitor stays until all is kept."""
+    page = visitor.new_page()
+    page.add_init_script(WATCH % (json.dumps([rival.answer, rival.text]), OFTEN))
+    page.goto(host + rival.path, wait_until="commit")
+    took = page.wait_for_selector("html[data-took]", state="attached", timeout=LONGEST)
+    assert took
+    milliseconds = float(took.get_attribute("data-took") or "nan")
+    if keep:
+        page.wait_for_selector(rival.kept, timeout=LONGEST)
+    page.close()
+    return milliseconds
+
+
+def keystrokes(visitor: BrowserContext, host: str, texts: Sequence[str]) -> list[float]:
+    """Milliseconds from each entry typed to its answer, on a page that is awake."""
+    page = visitor.new_page()
+    page.goto(host + OURS.path)
+    page.locator(FIGURE, has_text=OURS.text).wait_for(timeout=LONGEST)
+    times = page.evaluate(TYPE % OFTEN, ["#f-rise", FIGURE, list(texts)])
+    page.close()
+    return cast(list[float], times)
+
+
+def spin(browser: Browser) -> float:
+    """Milliseconds that a fixed piece of work takes a worker: how slow the browser truly is just now."""
+    page = browser.new_page()
+    took = float(page.evaluate(SPIN))
+    page.close()
+    return took
