@@ -13,7 +13,8 @@ from typing import Any
 
 from playwright.sync_api import Browser, sync_playwright
 
-from make import browser, rivals, serve, slow
+from make import browser, rivals, slow
+from make.host import serving
 from make.places import CACHE
 from make.said import say
 from make.timing import BARE, OURS, Rival, first_answer, keystrokes, spin, visitor
@@ -28,7 +29,7 @@ def measure(runs: int) -> int:
     browser.ready()
     folder = rivals.host()
     asked: list[str] = []
-    with serve.serving(folder, heard=asked.append) as host, _chromium() as chromium:
+    with serving(folder, heard=asked.append) as host, _chromium() as chromium:
         bytes_first = _bytes(chromium, host, folder, asked)
         times = _times(chromium, host, runs)
         typed = {f"{rate}x": _typed(chromium, host, rate) for rate in RATES}

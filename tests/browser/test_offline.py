@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from elsewhere import built, changed, copied
 from make import browser
-from make.serve import serving
+from make.host import serving
 from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_playwright
 
 FOLDER = "deep/shop/"
