@@ -1,7 +1,7 @@
 """Weight: what the parts will weigh, of this wood and as damp as it is."""
 
 from calc.bench import Bench
-from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.figure import Figure
 from calc.kinds import Count, Length, Limit
 from calc.measures import Density, Percent
@@ -177,6 +177,7 @@ SUM = Sum(
             lambda v: CHECK in v["figure_from"],
         ),
     ),
+    carry_on=(Carry("sag", {"species": "species", "load": "mass"}, "How far a shelf sags under this"),),
     limits_of=(
         "Sound wood of one kind in square-edged parts, from ovendry to as wet as its pores allow. North American woods "
         "and a few others: of any wood a density of your own may be given."
