@@ -24,13 +24,13 @@ from calc.trig import is_exact
 from calc.units import MM_PER_INCH
 from calc.wanted import read_wanted
 
-FIXED = ("choice", "rows", "reckoning")
+FIXED = ("choice", "rows", "reckoning", "text")
 MOST_COUNTED = 2000
 
 
 @dataclass(frozen=True)
 class Trial:
-    """A given as it would be typed, its number, and the answer it makes."""
+    """A given as it would be typed (≈ in front of a rounded one), its number, and the answer it makes."""
 
     text: str
     value: Any
@@ -72,7 +72,7 @@ def _moved(probe: Probe, name: str) -> Input:
     moved = probe.inputs.get(name)
     if moved is None:
         raise Refusal("this is not given, it follows from the others", "choose another to change", name)
-    if moved.given.kind in FIXED:
+    if moved.given.kind in FIXED or isinstance(moved.value, str | tuple):
         raise Refusal("this cannot be changed little by little", "choose another to change", name, moved.given.label)
     return moved
 
@@ -103,7 +103,8 @@ def _tried(probe: Probe, moved: Input, found: Reached) -> Trial | None:
         typed = moved.given.parse(text, moved.bench).value
         answer = None if moved.given.outside(typed) else probe.at(moved.given.name, typed)
         if answer is not None:
-            return Trial(text, typed, answer)
+            sure = value.exact and typed == value.value
+            return Trial(text if sure else f"≈ {text}", typed, answer)
     return None
 
 

@@ -7,6 +7,7 @@ from calc.declare import Answer, Sum
 from calc.kinds import Choice, Given, Number, Text
 from calc.rows import Rows
 from calc.search import Search
+from calc.size import Size
 
 
 def describe(one: Sum) -> dict[str, Any]:
@@ -75,4 +76,6 @@ def given(one: Given) -> dict[str, Any]:
 def answer(one: Answer) -> dict[str, Any]:
     """One answer: its name, kind and label; columns for a table."""
     told: dict[str, Any] = {"name": one.name, "label": one.label, "kind": one.kind, "help": one.help}
+    if isinstance(one, Size):
+        told |= {"part": one.part, "can_be_cut": one.can_be_cut, "limit": one.limit.text()}
     return {**told, "columns": [answer(column) for column in one.columns]} if one.columns else told

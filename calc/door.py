@@ -3,12 +3,14 @@
 Request: {"id", "op": "answer", "sum", "givens": {name: text}, "bench": {"unit", "mark", "angles", "currency"}}.
 Reply: {"id", "ok": true, "answer": ...} or {"id", "ok": false, "refusals": [...], "givens": what could be read};
 a defect of ours has no refusals, but a "fault".
+Other ops: "hello", and those of `calc.door_pieces`.
 """
 
 import json
 from collections.abc import Mapping
 from typing import Any
 
+from calc import door_pieces
 from calc.bench import Bench
 from calc.discover import everything, find
 from calc.engine import reckon
@@ -57,4 +59,11 @@ def _answer(told: dict[str, Any]) -> dict[str, Any]:
     return {"ok": True, "answer": result.to_dict()}
 
 
-_OPS = {"hello": _hello, "answer": _answer}
+_OPS = {
+    "hello": _hello,
+    "answer": _answer,
+    "piece": door_pieces.piece,
+    "why": door_pieces.why,
+    "true": door_pieces.true,
+    "backwards": door_pieces.reverse,
+}

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from calc import reader
+from calc import reader, show
 from calc.bench import MARKS, Bench
+from calc.cells import printed
 from calc.declare import Answer
 from calc.probe import Input, Probe
 from calc.trig import Number, is_exact
@@ -59,6 +60,22 @@ class HowTrue:
     def likely(self) -> float:
         """The root of the sum of the squares of all slips."""
         return math.hypot(*(float(slip.by) for slip in self.slips if slip.by is not None))
+
+    @property
+    def say(self) -> str:
+        """Both in a sentence."""
+        if not self.slips:
+            return "Nothing here was read off a rule."
+        worst, likely = self.amount(self.worst), self.amount(self.likely)
+        return f"A mark of misreading in each: at worst {worst} out, most likely within {likely}."
+
+    def amount(self, amount: Number) -> str:
+        """A difference in the answer, finer than its rule shows."""
+        if self.answer.kind in ("length", "fine"):
+            return str(show.fine(amount, self.bench))
+        if self.answer.kind in ("angle", "number", "count"):
+            return f"{show.plain(amount, 3)}{'°' if self.answer.kind == 'angle' else ''}"
+        return printed(self.answer, amount, self.bench).text
 
 
 def how_true(probe: Probe, marks: Mapping[str, str] | None = None) -> HowTrue:

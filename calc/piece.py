@@ -13,6 +13,7 @@ from calc.bench import Bench
 from calc.cells import printed
 from calc.declare import Formula, Sum, Values
 from calc.errors import Refusal, listed
+from calc.given import Given
 from calc.kinds import Angle, Length, Number
 from calc.order import ordered
 from calc.size import Match, Size, Step, Table
@@ -23,7 +24,8 @@ from calc.sizing import CANNOT, Known, Plan, Unknown, Worked
 class Piece(Sum):
     """A `Sum` whose answers are sizes and tables. `steps` are worked out on the way and not shown.
 
-    `work` and `formulas` are made from the sizes. ValueError where a name is missing or the sizes go in a circle.
+    `work` and `formulas` are made from the sizes; a formula that holds only where an optional given is left out stays
+    with its size. ValueError where a name is missing or the sizes go in a circle.
     """
 
     answers: tuple[Size | Table, ...]
@@ -36,7 +38,9 @@ class Piece(Sum):
     def __post_init__(self) -> None:
         _check(self)
         object.__setattr__(self, "work", self._whole)
-        object.__setattr__(self, "formulas", tuple(size.line for size in self.in_order if size.line))
+        optional = {one.name for one in self.givens if one.optional}
+        lines = tuple(size.line for size in self.in_order if size.line and size.name not in optional)
+        object.__setattr__(self, "formulas", lines)
         super().__post_init__()
 
     @cached_property
@@ -95,10 +99,17 @@ class Piece(Sum):
 def _hold(piece: Piece, size: Size, values: Values) -> None:
     if broken := size.outside(values[size.name]):
         shown = printed(size, values[size.name], Bench())
-        asked = [one for one in piece.givens if one.name in size.needs] or list(piece.givens[:1])
+        asked = _asked(piece, size)
         change = listed([piece.labels[one.name] for one in asked], "or")
         told = f"it must be {size.limit.text()}; change the {change}"
-        raise Refusal(f"the {piece.labels[size.name]} comes out at {shown.text}, which {broken}", told, asked[0].name)
+        raise Refusal(f"the {piece.labels[size.name]} comes out at {shown}, which {broken}", told, asked[0].name)
+
+
+def _asked(piece: Piece, size: Size) -> list[Given]:
+    """The givens a size comes from; of several, those that have no default."""
+    wanted = {need for step in piece.plan.leading([size.name], ()) for need in step.needs}
+    found = [one for one in piece.givens if one.name in wanted]
+    return [one for one in found if not (one.default or one.optional)] or found
 
 
 def _check(piece: Piece) -> None:
@@ -109,7 +120,7 @@ def _check(piece: Piece) -> None:
     wrong = [f"{name!r} stands twice" for name in names if names.count(name) > 1]
     wrong += [f"{name!r} is always given, never worked out" for name in filled if not _left_out(given[name], some)]
     for size in piece.sizes.values():
-        wrong += _strange(size.name, "speaks of", size.formula_names(), known)
+        wrong += _strange(size.name, "speaks of", size.formula_names(), set(piece.labels))
         wrong += _strange(size.name, "trims", size.yields.trims, set(piece.sizes) | given.keys())
         wrong += _strange(size.name, "yields by", size.yields.by, _movable(piece))
     for match in piece.matches:
@@ -118,7 +129,7 @@ def _check(piece: Piece) -> None:
         raise ValueError(f"piece {piece.id!r} is not whole: {'; '.join(wrong)}")
 
 
-def _left_out(given: Any, some: tuple[str, ...]) -> bool:
+def _left_out(given: Given, some: tuple[str, ...]) -> bool:
     return not given.default and (given.optional or given.name in some)
 
 

@@ -85,7 +85,7 @@ def settle(piece: Piece, record: Record) -> Settled:
         cuts=cuts,
         givens=fitting.givens,
         values=values | tables,
-        took=fitting.took,
+        took={name: row for name, row in fitting.took.items() if fitting.givens[name] != asked[name]},
         misses={row: left for row in order if (left := fitting.miss(row)) is not None},
         refused=refused | untold,
         refusals=tuple(wrong),

@@ -63,6 +63,7 @@ class Step:
 class Size(Answer):
     """One size of a piece. `help` says in a sentence what it is; `work` gives it from the sizes its parameters name.
 
+    `work` is handed Fractions, or floats once a given has yielded to a curved relation; None for what is left out.
     part: the part it is measured on, as a sentence names it ("lid"); only a length or an angle of a part can be
     recorded as cut. formula: the same relation in `calc.formula`'s notation, shown with its numbers and held against
     `work` by the tests. A size may bear the name of a given that may be left out: it is worked out when that is empty.

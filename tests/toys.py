@@ -3,6 +3,9 @@
 from fractions import Fraction
 from typing import Any
 
+from hypothesis import strategies as st
+from hypothesis.strategies import SearchStrategy
+
 from calc import trig
 from calc.declare import Answer, AnyOf, Example, Source, Values
 from calc.figure import Figure
@@ -11,6 +14,12 @@ from calc.piece import Piece
 from calc.size import Match, Size, Step, Table, Yield
 
 OURS = (Source("common practice", "", "common practice"),)
+ACROSS, SQUARE = "inside + 2 * thickness", "so that it stands square"
+
+
+def across(inside: Any, thickness: Any) -> Any:
+    """Over both sides."""
+    return inside + 2 * thickness
 
 
 def rectangle(v: Values) -> Figure:
@@ -58,19 +67,19 @@ TRAY = Piece(
         size("bottom_wide", lambda inside, slack: inside - slack, "inside - slack", "bottom", ("slack", "width")),
         size("bottom_deep", lambda left_deep, slack: left_deep - slack, "left_deep - slack", "bottom", ("slack",),
              trims=("left_deep",)),
-        size("front_long", lambda inside, thickness: inside + 2 * thickness, "inside + 2 * thickness", "front", ("width",)),
-        size("back_long", lambda inside, thickness: inside + 2 * thickness, "inside + 2 * thickness", "back", ("width",),
-             limit=Limit("20 mm", "1.5 m")),
+        size("front_long", across, ACROSS, "front", ("width",)),
+        size("back_long", across, ACROSS, "back", ("width",), limit=Limit("20 mm", "1.5 m")),
         size("left_deep", lambda depth: depth, "depth", "left side", ("depth",)),
         size("right_deep", lambda depth: depth, "depth", "right side", ("depth",)),
         size("inside", lambda width: width, "width"),
-        size("cover_wide", lambda front_long, lip: front_long + 2 * lip, "front_long + 2 * lip", "cover", ("lip", "width")),
-        size("diagonal", lambda width, depth: trig.sqrt(width * width + depth * depth), "sqrt(width ** 2 + depth ** 2)"),
+        size("cover_wide", lambda front_long, lip: front_long + 2 * lip, "front_long + 2 * lip", "cover",
+             ("lip", "width")),
+        size("diagonal", lambda width, depth: trig.sqrt(width**2 + depth**2), "sqrt(width ** 2 + depth ** 2)"),
         size("area", lambda width, depth: width * depth, "width * depth", kind="number"),
     ),
     matches=(
-        Match(names=("front_long", "back_long"), within=lambda thickness: thickness / 20, why="so that it stands square"),
-        Match(names=("left_deep", "right_deep"), within=lambda: Fraction(3, 10), why="so that it stands square"),
+        Match(names=("front_long", "back_long"), within=lambda thickness: thickness / 20, why=SQUARE),
+        Match(names=("left_deep", "right_deep"), within=lambda: Fraction(3, 10), why=SQUARE),
     ),
     proof=lambda v: {"the front is the inside and two thicknesses": v["front_long"] - v["width"] - 2 * v["thickness"]},
     figure=rectangle,
@@ -111,9 +120,27 @@ REST = Piece(
         size("bevel", lambda board_thickness, angle: board_thickness * trig.tan(angle), "board_thickness * tan(angle)",
              "board", ("angle",)),
     ),
-    proof=lambda v: {"the board's square": float(v["board_long"] ** 2 / v["secant"] ** 2 - (v["depth"] + v["overhang"]) ** 2)},
+    proof=lambda v: {"the board foreshortened": float(v["board_long"] / v["secant"] - v["depth"] - v["overhang"])},
     figure=rectangle,
     sources=OURS,
     example=Example({"depth": "200 mm", "back_height": "200 mm", "front_height": "140 mm"}, "For the visitors' book."),
     limits_of="Any slope from 1° to 60°.",
 )  # fmt: skip
+
+
+def millimetres(piece: Piece, name: str) -> SearchStrategy[str]:
+    """What may be typed for a length or angle of a piece: whole millimetres or degrees within its limit."""
+    low, high = piece.given(name).ends
+    unit = "°" if piece.given(name).kind == "angle" else " mm"
+    return st.integers(int(low), min(int(high), 600)).map(lambda number: f"{number}{unit}")
+
+
+def filled(piece: Piece) -> SearchStrategy[dict[str, str]]:
+    """A form filled in: all that must be given, two of an "any two of", some of the rest."""
+    some = piece.any_of.names if piece.any_of else ()
+    must = {one.name for one in piece.givens if not (one.default or one.optional or one.name in some)}
+    rest = {one.name: millimetres(piece, one.name) for one in piece.givens if one.default or one.optional}
+    picked = st.permutations(some).map(lambda names: names[: piece.any_of.count]) if piece.any_of else st.just([])
+    return picked.flatmap(
+        lambda names: st.fixed_dictionaries({one: millimetres(piece, one) for one in {*must, *names}}, optional=rest)
+    )
