@@ -1,0 +1,105 @@
+"""What flatten asks for, and what it tells."""
+
+from calc.declare import Answer
+from calc.kinds import Count, Given, Length, Limit
+
+GIVENS: tuple[Given, ...] = (
+    Length(name="thickness", label="Thickness", help="Of the rough board, as it is.", limit=Limit("1/8 in", "6 in")),
+    Length(name="width", label="Width", help="Across the grain, over the edges.", limit=Limit("3/4 in", "1 m")),
+    Length(name="length", label="Length", help="Along the grain.", limit=Limit("2 in", "6 m")),
+    Length(
+        name="cup",
+        label="Cup",
+        help="The gap at the middle under a straightedge laid across the hollow face.",
+        default="0 in",
+        default_why="not cupped",
+        limit=Limit("0 in", "2 in"),
+    ),
+    Length(
+        name="twist",
+        label="Twist",
+        help="How far the fourth corner lifts when three lie on a flat bench; or what winding sticks differ by.",
+        default="0 in",
+        default_why="not twisted",
+        limit=Limit("0 in", "6 in"),
+    ),
+    Length(
+        name="sticks",
+        label="Length of the winding sticks",
+        help="If the twist was read from winding sticks at the two ends, how far apart along them it was read.",
+        optional=True,
+        limit=Limit("2 in", "2 m"),
+    ),
+    Count(
+        name="strips",
+        label="Ripped into strips",
+        help="Along the grain, before it is flattened.",
+        default="1",
+        limit=Limit("1", "12"),
+    ),
+    Count(
+        name="lengths",
+        label="Cut across into",
+        help="Pieces along its length, before it is flattened.",
+        default="1",
+        limit=Limit("1", "20"),
+    ),
+    Length(
+        name="lost",
+        label="Lost at a rip",
+        help="The saw's kerf, and trueing both edges.",
+        default="1/8 in",
+        default_why="common practice: a handsaw and a few shavings",
+        limit=Limit("0 in", "1 in"),
+    ),
+    Length(
+        name="clean",
+        label="To clean up a face",
+        help="What comes off each face after it is flat, to smooth it.",
+        default="0 in",
+        default_why="nothing is taken off that you have not asked for",
+        limit=Limit("0 in", "1/4 in"),
+    ),
+    Length(
+        name="wanted",
+        label="Thickness wanted",
+        help="If given, the fewest strips that leave it are found.",
+        optional=True,
+        limit=Limit("1/16 in", "6 in"),
+    ),
+)
+ANSWERS = (
+    Answer(name="left", label="Thickness left", kind="length", help="Both faces flat and parallel."),
+    Answer(name="loss", label="Taken off to flatten", kind="length", help="From both faces together."),
+    Answer(name="verdict", label="For the thickness wanted", kind="text"),
+    Answer(name="need", label="Fewest strips that leave it", kind="count", help="Found by trying from one upwards."),
+    Answer(name="radius", label="Radius of the cup", kind="length", help="Of the hollow face."),
+    Answer(name="cup_each", label="Cup of each strip", kind="length", help="On its round face."),
+    Answer(name="twist_each", label="Twist of each piece", kind="length"),
+    Answer(name="strip_width", label="Width of each strip", kind="length"),
+    Answer(name="length_each", label="Length of each piece", kind="length"),
+    Answer(name="width_left", label="Width when glued up again", kind="length"),
+    Answer(
+        name="rows",
+        label="Ripped into more strips",
+        kind="rows",
+        columns=(
+            Answer(name="strips", label="Strips", kind="count"),
+            Answer(name="each", label="Each wide", kind="length"),
+            Answer(name="cup_each", label="Cup", kind="length"),
+            Answer(name="loss", label="Taken off", kind="length"),
+            Answer(name="left", label="Left", kind="length"),
+            Answer(name="width_left", label="Glued up", kind="length"),
+        ),
+    ),
+    Answer(name="half_angle", label="Half the angle of the cup", kind="angle"),
+    Answer(
+        name="reach",
+        label="Twist read over",
+        kind="length",
+        help="The length of the winding sticks, or the width of a board that was laid on the bench.",
+    ),
+    Answer(name="corner", label="Twist at the corner", kind="length"),
+    Answer(name="twist_alone", label="Twist with no cup", kind="length"),
+    Answer(name="governs", label="The greater of 8 cups and the twist", kind="length"),
+)
