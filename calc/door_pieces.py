@@ -5,7 +5,6 @@ A piece stands in a request as {"sum": its id, "record": as saved, or null for a
 """
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Any
 
 from calc import acts
@@ -111,7 +110,7 @@ def _piece(request: Told) -> tuple[Piece, Record]:
     record = from_plain(saved) if saved else Record(one.id)
     if record.piece != one.id:
         raise Refusal(f"this was saved from “{record.piece}”", f"open it as that, or choose a {one.id}", "record")
-    return one, replace(record, bench=Bench(**request["bench"])) if request.get("bench") else record
+    return one, record.at(Bench(**request["bench"])) if request.get("bench") else record
 
 
 def _done(one: Piece, record: Record, do: Told) -> Record:

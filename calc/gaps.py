@@ -8,7 +8,7 @@ from calc.acts import cuttable
 from calc.bench import Bench
 from calc.cells import entry
 from calc.errors import listed
-from calc.moves import HAIR
+from calc.moves import HAIR, room
 from calc.roots import reach
 from calc.settle import Settled
 from calc.show import NOISE
@@ -79,8 +79,9 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     now, asked = settled.values.get(name), cuttable(settled.piece)[name]
     if now is None:
         return None
-    made, (low, high) = name in settled.cuts, asked.ends
-    least, most = min(Fraction(low or HAIR), Fraction(now)), Fraction(now) if made or high is None else Fraction(high)
+    low, high = room(asked, now)
+    made = name in settled.cuts
+    least, most = (max(low, min(HAIR, Fraction(now))), Fraction(now)) if made else (low, high)
     found = reach(lambda value: miss_if(settled, size.name, name, value), Fraction(now), least, most)
     if found is None or not found.there:
         return None
@@ -117,5 +118,5 @@ def measured(kind: str, amount: Number, bench: Bench) -> str:
     step = bench.step * (MM_PER_INCH if bench.system == "in" else 1)
     mm = f"{show.decimal(amount, 2)} mm" if amount >= Fraction(1, 200) else "under 0.01 mm"
     if amount * 2 < step:
-        return f"{mm}, less than half a mark"
+        return f"{mm} (less than half a mark)"
     return f"{show.length(amount, bench).text} ({mm})" if bench.system == "in" else mm

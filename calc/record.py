@@ -68,6 +68,10 @@ class Record:
                 order.insert(0, entry.name)
         return tuple(order)
 
+    def at(self, bench: Bench) -> "Record":
+        """The record at another bench; what was entered keeps the unit and the mark it was entered with."""
+        return replace(self, bench=bench)
+
     def then(self, act: str, name: str, text: str = "") -> "Record":
         """The record with one more entry."""
         if len(self.entries) >= MOST_ENTRIES:
