@@ -94,7 +94,14 @@ SUM = Sum(
             lambda v: v["strip_width"] < 50 or v["length_each"] < 150,
         ),
     ),
-    carry_on=(Carry("board-measure", {}, "What the flat boards come to"),),
+    carry_on=(
+        Carry(
+            "glue-up",
+            {"strip_width": "strip_width", "panel_length": "length_each", "thickness": "left"},
+            "Glue the strips up again",
+        ),
+        Carry("board-measure", {}, "What the flat boards come to"),
+    ),
     limits_of=(
         "An even cup, of at most a quarter of the width, and an even twist, of at most half of it. A board bowed or "
         "crooked along its length loses more: cut it shorter first."

@@ -1,6 +1,6 @@
 """Movement: how far a board swells or shrinks across the grain, and the gap to leave for it."""
 
-from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.sums._movement import DISAGREE, work
 from calc.sums._movement_asks import GIVENS
 from calc.sums._movement_figure import figure
@@ -138,6 +138,7 @@ SUM = Sum(
             lambda v: v["moisture_now"] > 20,
         ),
     ),
+    carry_on=(Carry("glue-up", {"panel_width": "width"}, "Glue up a panel as wide as this"),),
     limits_of=(
         "Moisture contents from 0 to 30 %, above which wood does not move. Single boards differ from the average of "
         "their kind by a quarter or more; rings that slant across the end move between the two cuts."
