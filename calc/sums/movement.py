@@ -1,9 +1,9 @@
 """Movement: how far a board swells or shrinks across the grain, and the gap to leave for it."""
 
-from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum, Values
+from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.sums._movement import DISAGREE, work
-from calc.sums._movement_asks import GIVENS
 from calc.sums._movement_figure import figure
+from calc.sums._movement_form import ANSWERS, GIVENS
 from calc.tables import CHECK
 
 
@@ -41,39 +41,7 @@ SUM = Sum(
         "and the gap to leave."
     ),
     givens=GIVENS,
-    answers=(
-        Answer(name="change", label="Change in width", kind="length"),
-        Answer(name="gap", label="Gap to leave", kind="length", help="Across the width, in all."),
-        Answer(name="opens", label="Gap that opens", kind="length", help="Across the width, in all."),
-        Answer(
-            name="each_side", label="On each side", kind="length", help="When the board is held along its middle only."
-        ),
-        Answer(name="width_then", label="Width later", kind="length"),
-        Answer(name="percent", label="Change in percent", kind="percent"),
-        Answer(name="moisture_now", label="Moisture content now", kind="percent", places=1),
-        Answer(name="moisture_then", label="Moisture content later", kind="percent", places=1),
-        Answer(
-            name="other",
-            label="Cut the other way",
-            kind="length",
-            help="The change in width of a board as wide, quarter-sawn for flat-sawn or the reverse.",
-        ),
-        Answer(name="form", label="Worked by", kind="text"),
-        Answer(
-            name="coefficient",
-            label="Change for 1 percent of moisture",
-            kind="number",
-            places=5,
-            help="In parts of the width, from the table.",
-        ),
-        Answer(
-            name="shrinkage",
-            label="Shrinkage green to ovendry",
-            kind="percent",
-            help="From the table, or your own figure.",
-        ),
-        Answer(name="figure_from", label="The figure is from", kind="text"),
-    ),
+    answers=ANSWERS,
     work=work,
     formulas=(
         Formula(

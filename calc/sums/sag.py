@@ -3,8 +3,8 @@
 from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.sums import _beams
 from calc.sums._sag import LEFT_OUT, work
-from calc.sums._sag_asks import ANSWERS, GIVENS
 from calc.sums._sag_figure import figure
+from calc.sums._sag_form import ANSWERS, GIVENS
 from calc.tables import CHECK
 
 DEEP = 14

@@ -8,7 +8,8 @@ import pytest
 from calc.bench import Bench
 from calc.errors import Refusal
 from calc.measures import temperature
-from calc.scales import SCALES, figures
+from calc.scale import figures
+from calc.scales import SCALES
 
 METRIC = Bench(unit="mm", mark="mm")
 REGISTRY = pint.UnitRegistry()

@@ -1,5 +1,6 @@
-"""What movement asks for: the wood, its cut and width, and how dry it is at both ends of the way."""
+"""What movement asks for: the wood, its cut and width, how dry it is at both ends of the way; and what it tells."""
 
+from calc.declare import Answer
 from calc.kinds import Choice, Given, Length, Limit, Option
 from calc.measures import Percent, Temperature
 from calc.sums import _species
@@ -60,4 +61,35 @@ GIVENS: tuple[Given, ...] = (
         optional=True,
         limit=Limit("0.5", "20"),
     ),
+)
+ANSWERS = (
+    Answer(name="change", label="Change in width", kind="length"),
+    Answer(name="gap", label="Gap to leave", kind="length", help="Across the width, in all."),
+    Answer(name="opens", label="Gap that opens", kind="length", help="Across the width, in all."),
+    Answer(name="each_side", label="On each side", kind="length", help="When the board is held along its middle only."),
+    Answer(name="width_then", label="Width later", kind="length"),
+    Answer(name="percent", label="Change in percent", kind="percent"),
+    Answer(name="moisture_now", label="Moisture content now", kind="percent", places=1),
+    Answer(name="moisture_then", label="Moisture content later", kind="percent", places=1),
+    Answer(
+        name="other",
+        label="Cut the other way",
+        kind="length",
+        help="The change in width of a board as wide, quarter-sawn for flat-sawn or the reverse.",
+    ),
+    Answer(name="form", label="Worked by", kind="text"),
+    Answer(
+        name="coefficient",
+        label="Change for 1 percent of moisture",
+        kind="number",
+        places=5,
+        help="In parts of the width, from the table.",
+    ),
+    Answer(
+        name="shrinkage",
+        label="Shrinkage green to ovendry",
+        kind="percent",
+        help="From the table, or your own figure.",
+    ),
+    Answer(name="figure_from", label="The figure is from", kind="text"),
 )
