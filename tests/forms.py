@@ -1,13 +1,38 @@
 """Whole forms filled in, made from the declaration of a sum."""
 
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from math import ceil, floor
+
 from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
-from strategies import about, typed
+from spellings import angles, metric, numbers
+from strategies import ends, spelled, typed
 
+from calc.bench import Bench
 from calc.declare import Sum
 from calc.given import Given
 
 Form = dict[str, str]
+SPELLINGS: Mapping[str, tuple[Fraction, Callable[[Fraction], list[str]]]] = {
+    "length": (Fraction(1, 2), metric),
+    "angle": (Fraction(1, 100), angles),
+    "number": (Fraction(1, 100), numbers),
+    "money": (Fraction(1, 100), numbers),
+    "count": (Fraction(1), lambda value: [str(value)]),
+}
+
+
+def about(given: Given, text: str) -> SearchStrategy[str]:
+    """What is typed in an example, a fifth less or a quarter more, inside the limit; any choice, any rows."""
+    if given.kind not in SPELLINGS:
+        return typed(given).map(lambda pair: pair[0])
+    (step, spell), value = SPELLINGS[given.kind], Fraction(given.parse(text, Bench()).value)
+    low, high = ends(given)
+    first = max(ceil(value * 4 / 5 / step), floor(low / step) + 1 if given.limit.above else ceil(low / step))
+    last = min(floor(value * 5 / 4 / step), ceil(high / step) - 1 if given.limit.below else floor(high / step))
+    sizes = st.integers(first, max(first, last)).map(lambda n: n * step)
+    return st.just(text) | sizes.flatmap(lambda size: spelled(size, spell)).map(lambda pair: pair[0])
 
 
 def text(given: Given) -> SearchStrategy[str]:

@@ -111,27 +111,6 @@ def listed(given: Given) -> SearchStrategy[tuple[str, Any]]:
     )
 
 
-SPELLINGS: Mapping[str, tuple[Fraction, Callable[[Fraction], list[str]]]] = {
-    "length": (Fraction(1, 2), metric),
-    "angle": (Fraction(1, 100), angles),
-    "number": (Fraction(1, 100), numbers),
-    "money": (Fraction(1, 100), numbers),
-    "count": (Fraction(1), lambda value: [str(value)]),
-}
-
-
-def about(given: Given, text: str) -> SearchStrategy[str]:
-    """What is typed in an example, a fifth less or a quarter more, inside the limit; any choice, any rows."""
-    if given.kind not in SPELLINGS:
-        return typed(given).map(lambda pair: pair[0])
-    (step, spell), value = SPELLINGS[given.kind], Fraction(given.parse(text, Bench()).value)
-    low, high = ends(given)
-    first = max(ceil(value * 4 / 5 / step), floor(low / step) + 1 if given.limit.above else ceil(low / step))
-    last = min(floor(value * 5 / 4 / step), ceil(high / step) - 1 if given.limit.below else floor(high / step))
-    sizes = st.integers(first, max(first, last)).map(lambda n: n * step)
-    return st.just(text) | sizes.flatmap(lambda size: spelled(size, spell)).map(lambda pair: pair[0])
-
-
 def reckoned(given: Given) -> SearchStrategy[tuple[str, Any]]:
     """A few lengths added up and taken away, with the tape they must be read as."""
     size = Length(name="size", label="Size", help="A term.", limit=Limit("1 mm", "5 m"))

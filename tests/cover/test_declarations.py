@@ -1,33 +1,19 @@
 """Every declaration is whole, by itself and beside the others. Nothing here is worked out: that is `test_every_sum`."""
 
 import json
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from answering import cells
 
 from calc import discover, formula
 from calc.bench import Bench
 from calc.declare import BASES, Answer, Sum
 from calc.describe import describe
 from calc.engine import reckon
-from calc.kinds import Choice, Given
-from calc.rows import Rows
 
 SUMS = discover.everything()
 every_sum = pytest.mark.parametrize("one", SUMS, ids=lambda one: one.id)
-every_given = pytest.mark.parametrize(
-    ("one", "given"),
-    [(one, given) for one in SUMS for given in one.givens],
-    ids=lambda each: getattr(each, "id", None) or each.name,
-)
-UNNUMBERED = ("choice", "rows", "reckoning", "text")
-
-
-def cells(one: Sum) -> Iterator[Given]:
-    """Every given of a sum, and every column of its rows."""
-    for given in one.givens:
-        yield from given.columns if isinstance(given, Rows) else (given,)
 
 
 def sentence(text: str) -> bool:
@@ -126,33 +112,6 @@ def test_carrying_on_goes_somewhere(one: Sum) -> None:
         assert set(carry.give.values()) <= {known.name for known in one.named}
         for name, text in each["givens"].items():
             assert there.given(name).read(text, Bench()), (carry.to, name, text)
-
-
-@every_given
-def test_defaults_are_accepted_and_explained(one: Sum, given: Given) -> None:
-    """A default can be read, means the same on every bench, and says why it is that, unless none, one or a choice."""
-    if given.default:
-        assert given.default_why or given.kind == "choice" or given.default in ("0", "1"), given.name
-        given.read(given.default, Bench())
-    if given.default and given.kind in ("length", "number", "angle", "count"):
-        assert given.read(given.default, Bench()).value == given.read(given.default, Bench(unit="m")).value
-
-
-@every_sum
-def test_every_number_asked_for_has_a_range(one: Sum) -> None:
-    """A number without a limit would let a slip of the thumb through."""
-    for given in cells(one):
-        if given.kind not in UNNUMBERED:
-            assert given.limit.low, given.name
-            assert given.limit.high, given.name
-
-
-@every_sum
-def test_choices_differ(one: Sum) -> None:
-    """No two choices share a key or a label, in any case."""
-    for given in (each for each in cells(one) if isinstance(each, Choice)):
-        words = [word.casefold() for option in given.options for word in {option.key, option.label}]
-        assert len(words) == len(set(words)), given.name
 
 
 @every_sum

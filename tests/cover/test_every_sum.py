@@ -5,45 +5,16 @@ import math
 from fractions import Fraction
 from typing import Any
 
-import measured
-import pytest
+from answering import answered, every_sum
 from forms import forms
 from hypothesis import assume, given
 from hypothesis import strategies as st
-from measured import MEASURED
-from strategies import benches, ends, junk, typed
+from strategies import benches
 
 from calc import discover, formula
 from calc.answers import Result
 from calc.bench import Bench
 from calc.declare import Sum
-from calc.door import handle
-from calc.engine import reckon
-from calc.errors import Refusal, Refused
-from calc.given import Given
-
-SUMS = discover.everything()
-every_sum = pytest.mark.parametrize("name", [one.id for one in SUMS])
-every_given = pytest.mark.parametrize(("name", "field"), [(one.id, asked.name) for one in SUMS for asked in one.givens])
-LIMITED = [
-    (one.id, asked.name, end)
-    for one in SUMS
-    for asked in one.givens
-    for end in ("low", "high")
-    if getattr(asked.limit, end)
-]
-
-
-def answered(one: Sum, texts: dict[str, str], bench: Bench | None = None) -> Result | None:
-    """The answer, or None where the sum refuses; every refusal is whole."""
-    try:
-        return reckon(one, texts, bench or Bench())
-    except Refused as refused:
-        for refusal in refused.refusals:
-            assert refusal.say, texts
-            assert refusal.instead, str(refusal)
-            assert refusal.field in ("", *(asked.name for asked in one.givens)), str(refusal)
-        return None
 
 
 def some_answer(one: Sum, data: st.DataObject, bench: Bench | None = None) -> Result:
@@ -107,57 +78,3 @@ def whole(cell: dict[str, Any]) -> None:
     """A cell says its value exactly when it says that it is exact."""
     if cell.get("exact") and isinstance(cell.get("value"), int | float):
         assert math.isclose(Fraction(cell["fraction"]), cell["value"], rel_tol=1e-12, abs_tol=1e-12), cell
-
-
-@every_given
-@given(data=st.data())
-def test_what_is_typed_is_read_as_meant(name: str, field: str, data: st.DataObject) -> None:
-    """Every spelling of a value inside the limit is read as exactly that value."""
-    asked = discover.find(name).given(field)
-    text, value = data.draw(typed(asked))
-    found = asked.read(text, Bench()).value
-    assert found == value if asked.kind != "rows" else [list(row.values()) for row in found] == value
-
-
-@pytest.mark.parametrize(("name", "field", "end"), LIMITED)
-def test_limits_refuse_just_outside_and_accept_just_inside(name: str, field: str, end: str) -> None:
-    """A hair's breadth decides: the end itself is in unless the limit leaves it out."""
-    asked = discover.find(name).given(field)
-    at, hair = ends(asked)[end == "high"], Fraction(1) if asked.kind == "count" else Fraction(1, 1000)
-    outside, inside = (at - hair, at + hair) if end == "low" else (at + hair, at - hair)
-    open_end = asked.limit.above if end == "low" else asked.limit.below
-    refused, read = ([outside, at], [inside]) if open_end else ([outside], [inside, at])
-    for value in read:
-        assert asked.read(plain(asked, value), Bench()).value == value
-    for value in refused:
-        with pytest.raises(Refusal, match="too small" if end == "low" else "too large"):
-            asked.read(plain(asked, value), Bench())
-
-
-def plain(asked: Given, value: Fraction) -> str:
-    """A value as a decimal to be typed, with its unit."""
-    if asked.kind in MEASURED:
-        return measured.plain(asked.kind, value)
-    return f"{float(value):.4f}{' mm' if asked.kind == 'length' else ''}" if asked.kind != "count" else str(value)
-
-
-@every_given
-@given(text=junk)
-def test_nothing_typed_breaks_it(name: str, field: str, text: str) -> None:
-    """Whatever stands in one field of the example, there is an answer or a sentence, here and at the page's door."""
-    one, asked = discover.find(name), discover.find(name).given(field)
-    texts = {**one.example.givens, asked.name: text}
-    answered(one, texts)
-    reply = json.loads(handle(json.dumps({"id": 1, "op": "answer", "sum": one.id, "givens": texts})))
-    assert "fault" not in reply, reply
-
-
-@every_sum
-@given(data=st.data())
-def test_no_value_inside_the_limits_breaks_it(name: str, data: st.DataObject) -> None:
-    """Any field may take any value its limit allows, its ends too, beside the example's others."""
-    one = discover.find(name)
-    asked = data.draw(st.sampled_from(one.givens))
-    ends = [end for end in (asked.limit.low, asked.limit.high) if end]
-    texts = typed(asked).map(lambda pair: pair[0])
-    answered(one, {**one.example.givens, asked.name: data.draw(texts | st.sampled_from(ends) if ends else texts)})

@@ -46,8 +46,8 @@ def spots(node: list[Any]) -> Iterator[tuple[float, float]]:
 
 @every_sum
 @given(data=st.data())
-def test_a_drawing_is_finite_and_plain(name: str, data: st.DataObject) -> None:
-    """Only known tags and attributes, only finite numbers, every handle the name of a given or an answer."""
+def test_a_drawing_is_plain_and_keeps_to_its_sheet(name: str, data: st.DataObject) -> None:
+    """Known tags and attributes, finite numbers on the sheet, every handle the name of a given or an answer."""
     one = discover.find(name)
     drawn = drawing(name, data, data.draw(benches))
     assert drawn["title"]
@@ -58,17 +58,12 @@ def test_a_drawing_is_finite_and_plain(name: str, data: st.DataObject) -> None:
         assert all(math.isfinite(value) for value in told.values() if not isinstance(value, str))
         assert not {"nan", "inf"} & set(re.findall("[a-z]+", f"{told.get('points')} {told.get('transform')}"))
         assert told.get("data-name", one.givens[0].name) in {each.name for each in one.named}
+        assert all(on_sheet(spot, drawn) for spot in spots([tag, told])), told
 
 
-@every_sum
-@given(data=st.data())
-def test_a_drawing_keeps_to_its_sheet(name: str, data: st.DataObject) -> None:
-    """No point falls off the sheet, so that nothing is cut away at its edge."""
-    drawn = drawing(name, data, Bench())
-    for node in nodes(drawn["nodes"]):
-        for x, y in spots(node):
-            assert -0.01 <= x <= drawn["width"] + 0.01, node
-            assert -0.01 <= y <= drawn["height"] + 0.01, node
+def on_sheet(spot: tuple[float, float], drawn: dict[str, Any]) -> bool:
+    """True for a point that is not cut away at the edge."""
+    return -0.01 <= spot[0] <= drawn["width"] + 0.01 and -0.01 <= spot[1] <= drawn["height"] + 0.01
 
 
 def drawing(name: str, data: st.DataObject, bench: Bench) -> dict[str, Any]:
