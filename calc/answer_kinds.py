@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 KINDS = (
     *("length", "fine", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows"),
-    *("temperature", "mass", "force", "pressure", "area", "liquid", "density", "spread", "coverage"),
+    *("temperature", "mass", "force", "pressure", "area", "liquid", "density", "spread", "coverage", "capacity"),
 )
 
 

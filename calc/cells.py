@@ -13,7 +13,7 @@ from calc.units import MM_PER_INCH, factor
 
 UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}
 UNIT_OF |= {"temperature": "°C", "mass": "kg", "force": "N", "pressure": "MPa", "area": "mm²", "liquid": "mm³"}
-UNIT_OF |= {"density": "kg/m³", "spread": "g/m²", "coverage": "m²/l"}
+UNIT_OF |= {"density": "kg/m³", "spread": "g/m²", "coverage": "m²/l", "capacity": "mm³"}
 EMPTY = {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact": True}
 
 
