@@ -29,13 +29,13 @@ def work(reckoning: Reckoned) -> Values:
         "ratio": None if length else value,
         "whole": None if length else math.floor(value),
         "exactly": f"{fraction(value / MM_PER_INCH)} in, or {said(value, 'mm')} mm" if length else fraction(value),
-        "feet_inches": _feet(value) if length and abs(value) >= FOOT else None,
+        "feet_inches": feet_inches(value) if length and abs(value) >= FOOT else None,
         "decimal_inches": value / MM_PER_INCH if length else None,
         "tape": _tape(reckoning.terms) if length else None,
     }
 
 
-def _feet(mm: Fraction) -> str:
+def feet_inches(mm: Fraction) -> str:
     """Feet, and inches to the nearest sixty-fourth with what is left over."""
     inches = marks(abs(mm) / MM_PER_INCH, FINEST)
     feet, rest = divmod(inches, 12)
