@@ -72,8 +72,11 @@ def angled(given: Given) -> SearchStrategy[tuple[str, Fraction]]:
 
 
 def numbered(given: Given) -> SearchStrategy[tuple[str, Fraction]]:
-    """Plain numbers to the hundredth or the quarter."""
-    steps = st.sampled_from([Fraction(1), Fraction(1, 100), Fraction(1, 4)])
+    """Plain numbers to the hundredth, the quarter or the whole, whichever the limit has any of."""
+    low, high = ends(given)
+    steps = st.sampled_from(
+        [step for step in (Fraction(1), Fraction(1, 100), Fraction(1, 4)) if low // step < high // step]
+    )
     return steps.flatmap(lambda step: within(given, step)).flatmap(lambda value: spelled(value, numbers))
 
 
