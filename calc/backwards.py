@@ -62,6 +62,8 @@ def backwards(probe: Probe, wanted: str, name: str) -> Backwards:
     if found is None or trial is None:
         raise Refusal("no answer can be made by changing this", "change another", name, moved.given.label)
     missed = trial.answer - goal
+    if moved.value is None and abs(float(probe.value - goal)) <= abs(float(missed)):
+        raise Refusal("nothing typed here brings it nearer", "leave it empty", name, moved.given.label)
     reached = found.there or abs(float(missed)) <= NOISE
     say = _said(probe, moved, trial, goal, reached)
     exact = is_exact(missed) and missed == 0
@@ -103,8 +105,7 @@ def _tried(probe: Probe, moved: Input, found: Reached) -> Trial | None:
         typed = moved.given.parse(text, moved.bench).value
         answer = None if moved.given.outside(typed) else probe.at(moved.given.name, typed)
         if answer is not None:
-            sure = value.exact and typed == value.value
-            return Trial(text if sure else f"≈ {text}", typed, answer)
+            return Trial(text if typed == value.value else f"≈ {text}", typed, answer)
     return None
 
 

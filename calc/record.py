@@ -72,10 +72,14 @@ class Record:
         """The record at another bench; what was entered keeps the unit and the mark it was entered with."""
         return replace(self, bench=bench)
 
+    def again(self, title: str = "") -> "Record":
+        """The same givens in a piece of its own, with nothing cut."""
+        return replace(self, title=title, entries=tuple(self.givens.values()))
+
     def then(self, act: str, name: str, text: str = "") -> "Record":
         """The record with one more entry."""
         if len(self.entries) >= MOST_ENTRIES:
-            raise Refusal(f"{MOST_ENTRIES} entries are in this piece", "copy it, and go on with the copy")
+            raise Refusal(f"{MOST_ENTRIES} entries are in this piece", "undo some, or begin again with the same givens")
         entry = Entry(act, name, text, self.bench.unit, self.bench.mark)
         return replace(self, entries=(*self.entries, entry))
 

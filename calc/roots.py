@@ -6,7 +6,7 @@ there, to the last Fraction. Else the line is searched outward for a change of s
 
 from fractions import Fraction
 
-from calc.trials import Miss, Reached, Trials, fine, least, still
+from calc.trials import Miss, Reached, Trials, crossing, fine, least, still
 from calc.trig import Number, is_exact
 
 STEPS = 16
@@ -42,7 +42,7 @@ def foretold(trials: Trials, now: Fraction) -> Reached | None:
         last, point = target if trials.found(target) else fine(target), last
         if not trials.size(last) * 2 <= trials.size(point):
             return None
-    return trials.shortest(found)
+    return trials.shortest(found, *crossing(trials, last, point))
 
 
 def _end(trials: Trials, end: Fraction, foretold: Number) -> Reached | None:

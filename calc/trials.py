@@ -16,6 +16,8 @@ Miss = Callable[[Fraction], Number | None]
 
 TOLERANCE = 1e-9
 """How near counts as there, in millimetres, degrees or the function's own unit."""
+NEAR = 1e-3
+"""How far from a value that was closed in on a better one may lie, where the function is flat."""
 _GRID = 2**34
 
 
@@ -77,13 +79,13 @@ class Trials:
         wide = 1e-6 * max(1.0, self.size(low), self.size(high))
         low, high = close_in(self, low, high)
         best = self.found(min(low, high, key=self.size), wide)
-        return self.shortest(best, *_crossing(self, low, high)) if best else None
+        return self.shortest(best, *crossing(self, low, high)) if best else None
 
     def shortest(self, found: Reached, *others: Fraction) -> Reached:
-        """What was found, or a short number beside it that is exactly it."""
+        """What was found, or whatever beside it is better: above all a short number that is exactly it."""
         inches = (found.value / MM_PER_INCH).limit_denominator(64) * MM_PER_INCH
         tried = () if found.exact else (inches, found.value.limit_denominator(1000), *others)
-        near = [one for one in tried if abs(one - found.value) < 1e-6 and self.low <= one <= self.high]
+        near = [one for one in tried if abs(one - found.value) < NEAR and self.low <= one <= self.high]
         better = [one for value in near if (one := self.found(value))]
         return min([*better, found], key=lambda one: (not one.exact, abs(float(one.left))))
 
@@ -116,12 +118,10 @@ def _inside(low: Fraction, high: Fraction, part: float) -> Fraction:
     return low + Fraction(max(1, min(round(wide * part), wide - 1)), _GRID)
 
 
-def _crossing(trials: Trials, low: Fraction, high: Fraction) -> list[Fraction]:
-    """Where a straight line between two exact misses is nothing."""
-    a, b = trials.at(low), trials.at(high)
-    if a is None or b is None or not (is_exact(a) and is_exact(b)) or a == b:
-        return []
-    return [low + (high - low) * Fraction(a / (a - b))]
+def crossing(trials: Trials, one: Fraction, other: Fraction) -> list[Fraction]:
+    """Where a straight line through two trials is nothing; none where it never is or cannot be drawn."""
+    a, b = trials.at(one), trials.at(other)
+    return [] if a is None or b is None or a == b else [one + (other - one) * Fraction(a / (a - b))]
 
 
 def least(trials: Trials, low: Fraction, high: Fraction) -> list[Fraction]:

@@ -38,7 +38,9 @@ def why(settled: Settled, name: str) -> Why:
     """Where a given or size comes from, and what follows from it. KeyError when the piece has no such name."""
     settled.piece.labels[name]
     wanted = _leading(settled, name)
-    names = dict.fromkeys([*(one.name for one in settled.piece.givens), *(one.name for one in settled.piece.in_order)])
+    begin = [one.name for one in settled.piece.givens if one.name in _fixed(settled)]
+    names = dict.fromkeys([*begin, *(one.name for one in settled.piece.givens if one.name not in settled.piece.sizes)])
+    names |= dict.fromkeys(one.name for one in settled.piece.in_order)
     return Why(
         tuple(_link(settled, one) for one in names if one in wanted),
         tuple(one for one in settled.piece.plan.touched([name], _fixed(settled)) if one in _open(settled)),
