@@ -48,6 +48,8 @@ def within(given: Given, step: Fraction) -> SearchStrategy[Fraction]:
     low, high = ends(given)
     first = floor(low / step) + 1 if given.limit.above else ceil(low / step)
     last = ceil(high / step) - 1 if given.limit.below else floor(high / step)
+    if first > last:
+        return within(given, step / 100)
     near = min(last, first + 40 * ceil(1 / step) if step < 1 else first + 400)
     return (st.integers(first, near) | st.integers(first, last)).map(lambda n: n * step)
 

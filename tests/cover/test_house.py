@@ -101,5 +101,5 @@ def test_a_file_is_short_and_says_what_it_is(file: Path) -> None:
         node.end_lineno - node.lineno for node in tree.body if isinstance(node, ast.Assign) and node.end_lineno
     )
     assert len(text.splitlines()) < 300
-    assert len(text.splitlines()) - declared < 150
+    assert len(text.splitlines()) - declared <= 150
     assert ast.get_docstring(tree)
