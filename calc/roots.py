@@ -9,7 +9,8 @@ from fractions import Fraction
 from calc.trials import Miss, Reached, Trials, crossing, fine, least, still
 from calc.trig import Number, is_exact
 
-STEPS = 16
+STEPS = 8
+"""How many paces out from where it stands to a limit, each four times the one before."""
 
 
 def reach(miss: Miss, now: Fraction, low: Fraction, high: Fraction) -> Reached | None:
@@ -53,11 +54,11 @@ def _end(trials: Trials, end: Fraction, foretold: Number) -> Reached | None:
 
 
 def outward(trials: Trials, now: Fraction) -> Reached | None:
-    """The first passage through nothing on either side, in steps that double up to the limits, or up to a hole."""
+    """The first passage through nothing on either side, in paces that grow up to the limits, or up to a hole."""
     sides = {trials.low: now, trials.high: now}
     for power in range(STEPS, -1, -1):
         for end in list(sides):
-            before, far = sides.pop(end), now + (end - now) / 2**power
+            before, far = sides.pop(end), now + (end - now) / 4**power
             after = _short_of_a_hole(trials, before, far)
             if found := _between(trials, *sorted((before, after))):
                 return found
@@ -90,8 +91,10 @@ def nearest(trials: Trials) -> Reached | None:
     at = made.index(min(made, key=trials.size))
     if len({trials.at(value) for value in made}) == 1:
         return _as_made(trials, next(iter(trials.made)))
-    beside = least(trials, made[max(at - 1, 0)], made[min(at + 1, len(made) - 1)])
-    best = min(made[at], *beside, key=trials.size)
+    low, high = made[max(at - 1, 0)], made[min(at + 1, len(made) - 1)]
+    if made[at] in (low, high) and trials.size(made[at] + (low + high - 2 * made[at]) / 1000) > trials.size(made[at]):
+        return _as_made(trials, made[at])  # it only grows from here
+    best = min(made[at], *least(trials, low, high), key=trials.size)
     return _as_made(trials, best)
 
 

@@ -126,9 +126,11 @@ def crossing(trials: Trials, one: Fraction, other: Fraction) -> list[Fraction]:
 
 def least(trials: Trials, low: Fraction, high: Fraction) -> list[Fraction]:
     """The ends between which the miss is least, by the golden section, as far as it has one dip there."""
-    golden = Fraction(610, 987)
-    for _ in range(30):
-        part = Fraction(round((high - low) * golden * _GRID), _GRID)
-        left, right = high - part, low + part
-        low, high = (low, right) if trials.size(left) <= trials.size(right) else (left, high)
-    return [low, high]
+    part = Fraction(618_033_988_749_895, 10**15)
+    left, right = fine(high - (high - low) * part), fine(low + (high - low) * part)
+    for _ in range(24):
+        if trials.size(left) <= trials.size(right):
+            high, right, left = right, left, low + right - left
+        else:
+            low, left, right = left, right, high - right + left
+    return [left, right]
