@@ -2,6 +2,6 @@
 
 from hypothesis import settings
 
-settings.register_profile("steady", derandomize=True, deadline=None, max_examples=25)
+settings.register_profile("steady", derandomize=True, deadline=None, max_examples=15)
 settings.register_profile("long", derandomize=True, deadline=None, max_examples=1000)
 settings.load_profile("steady")
