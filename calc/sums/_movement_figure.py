@@ -37,7 +37,7 @@ def _words(v: Values) -> str:
 
 def _difference(drawing: Figure, v: Values, short: float, long: float, thick: float) -> None:
     """Where the two right edges stand, and how far apart."""
-    for edge in {short, long}:
+    for edge in dict.fromkeys((short, long)):  # a set has an order of its own on every run
         drawing.line((edge, 0), (edge, 3.4 * thick), "hidden")
     drawing.dimension((long, 1.7 * thick), (short, 1.7 * thick), "change", abs(v["change"]), away=0)
 

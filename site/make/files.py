@@ -1,15 +1,11 @@
-"""Files of the build: names that carry a hash of what is inside, zips and JSON that come out the same every time."""
+"""Files of the build: names that carry a hash of what is inside, JSON that comes out the same every time."""
 
 import gzip
 import hashlib
-import io
 import json
-import zipfile
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
-
-EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
 def digest(content: bytes) -> str:
@@ -41,12 +37,6 @@ def told(value: Any) -> bytes:
     return json.dumps(value, ensure_ascii=False, separators=(",", ":")).encode()
 
 
-def packed(members: Mapping[str, bytes]) -> bytes:
-    """The members as a zip, sorted, undated and stored, then gzipped as one: small on the wire from any host."""
-    out = io.BytesIO()
-    with zipfile.ZipFile(out, "w") as made:
-        for name in sorted(members):
-            member = zipfile.ZipInfo(name, EPOCH)
-            member.external_attr = 0o644 << 16
-            made.writestr(member, members[name])
-    return gzip.compress(out.getvalue(), 9, mtime=0)
+def packed(texts: Mapping[str, str]) -> bytes:
+    """Text files by name, as gzipped JSON: small on the wire from any host, and undated."""
+    return gzip.compress(told(dict(sorted(texts.items()))), 9, mtime=0)

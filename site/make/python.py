@@ -1,13 +1,15 @@
-"""Python for the browser: Pyodide's own files, the library zip and our calc zip."""
+"""Python for the browser: Pyodide's own files, the library that calc needs, and calc itself."""
 
 import json
 from pathlib import Path
 from typing import Any
+from zlib import crc32
 
 from make import wheels
 from make.files import digest, keep, packed, put
 from make.places import PYODIDE, ROOT
 
+SUM_PARTS = 4
 CORE = {
     "pyodide.asm.mjs": "pyodide.asm.js",  # .js, since not every host serves .mjs as a script
     "pyodide.asm.wasm": "pyodide.asm.wasm",
@@ -24,12 +26,26 @@ def core(folder: Path) -> dict[str, Any]:
     return {"home": f"../{home}", "info": json.loads((PYODIDE / "pyodide-lock.json").read_text())["info"]}
 
 
-def changing(folder: Path) -> dict[str, str]:
-    """Write what changes more often than the interpreter; python.json, which names it, is read at every start."""
-    return {"lib": keep(folder, "python/lib.gzip", wheels.library()), "calc": keep(folder, "python/calc.gzip", calc())}
+def changing(folder: Path) -> list[str]:
+    """Write what changes more often than the interpreter, in parts; the names of the parts, which python.json holds."""
+    return [
+        keep(folder, f"python/{name}.gzip", packed(files))
+        for name, files in {"lib": wheels.library(), **calc()}.items()
+    ]
 
 
-def calc() -> bytes:
-    """The zip of calc: source, and the tables and texts it reads."""
-    found = [file for file in (ROOT / "calc").rglob("*") if file.is_file() and "__pycache__" not in file.parts]
-    return packed({file.relative_to(ROOT).as_posix(): file.read_bytes() for file in found})
+def calc() -> dict[str, dict[str, str]]:
+    """Our own Python by part: source, and the tables and texts it reads.
+
+    The sums and pieces are dealt out by the first word of their names, so that a change to one sum is little to fetch.
+    """
+    parts: dict[str, dict[str, str]] = {}
+    for file in sorted((ROOT / "calc").rglob("*")):
+        if file.is_file() and "__pycache__" not in file.parts:
+            parts.setdefault(_part(file), {})[file.relative_to(ROOT).as_posix()] = file.read_text("utf-8")
+    return parts
+
+
+def _part(file: Path) -> str:
+    word = file.stem.strip("_").split("_")[0]
+    return f"sums-{crc32(word.encode()) % SUM_PARTS}" if file.parent.name in ("sums", "pieces") else "calc"

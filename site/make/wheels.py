@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 
 from make import prepare
-from make.files import digest, packed
+from make.files import digest
 from make.places import CACHE, MAKE, PYODIDE
 from make.said import run, say
 
@@ -14,9 +14,9 @@ PINS = MAKE / "browser.txt"
 LEFT_OUT = ("tests", "testsuite", "testing.py", "py.typed", "__main__.py", "default_en.txt", "constants_en.txt")
 
 
-def library() -> bytes:
-    """The zip of the modules that calc needs besides the standard library."""
-    return packed({name: file.read_bytes() for name, file in _files().items() if _needed(name)})
+def library() -> dict[str, str]:
+    """The modules that calc needs besides the standard library, by name."""
+    return {name: file.read_text("utf-8") for name, file in _files().items() if _needed(name)}
 
 
 def licences() -> dict[str, str]:

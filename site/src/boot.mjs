@@ -3,10 +3,12 @@
 // every module is imported once, and Python is handed no JavaScript object to keep.
 import { loadPyodide } from "pyodide";
 
+const HOME = "/lib/tenpenny";
+
 /**
  * @typedef {object} Parts What Python is started from.
  * @property {import("pyodide").PyodideConfig} config where the interpreter's own files are
- * @property {Promise<Record<string, Uint8Array>>} zips our zips by name; their modules are imported from them as they are
+ * @property {Promise<Record<string, string>[]>} files our modules, and those that they need: texts by name
  */
 
 /**
@@ -14,12 +16,13 @@ import { loadPyodide } from "pyodide";
  * @param {Parts} parts
  * @returns {Promise<(request: string) => string>}
  */
-export async function boot({ config, zips }) {
-  const python = await loadPyodide({ ...config, env: { PYTHONHASHSEED: "0", PYTHONDONTWRITEBYTECODE: "1", ...config.env } });
-  const places = Object.entries(await zips).map(([name, bytes]) => {
-    python.FS.writeFile(`/lib/${name}.zip`, bytes);
-    return `/lib/${name}.zip`;
-  });
-  python.runPython(`import sys; sys.path += ${JSON.stringify(places)}`);
+export async function boot({ config, files }) {
+  const env = { PYTHONHASHSEED: "0", PYTHONDONTWRITEBYTECODE: "1", ...config.env };
+  const python = await loadPyodide({ ...config, env });
+  for (const [name, text] of Object.entries(Object.assign({}, ...(await files)))) {
+    python.FS.mkdirTree(`${HOME}/${name}`.replace(/\/[^/]*$/, ""));
+    python.FS.writeFile(`${HOME}/${name}`, text);
+  }
+  python.runPython(`import sys; sys.path.append("${HOME}")`);
   return python.pyimport("calc.door").handle;
 }

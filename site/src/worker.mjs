@@ -27,16 +27,15 @@ async function anywhere(wanted, options) {
   return kept;
 }
 
-/** The zip inside a .gzip file. @param {string} name */
+/** What is in a gzipped JSON file. @param {string} name */
 async function unpacked(name) {
   const { body } = await fetch(new URL(name, base));
-  return new Uint8Array(await new Response(body?.pipeThrough(new DecompressionStream("gzip"))).arrayBuffer());
+  return new Response(body?.pipeThrough(new DecompressionStream("gzip"))).json();
 }
 
-async function zips() {
-  const named = await (await fetch(new URL("python.json", base), { cache: "no-cache" })).json();
-  const [lib, calc] = await Promise.all([unpacked(named.lib), unpacked(named.calc)]);
-  return { lib, calc };
+async function files() {
+  const parts = await (await fetch(new URL("python.json", base), { cache: "no-cache" })).json();
+  return Promise.all(parts.map(unpacked));
 }
 
 /** @type {import("pyodide").PyodideConfig} */
@@ -49,7 +48,7 @@ const config = {
 };
 const glue = import(`${core}pyodide.asm.js`);
 
-const door = boot({ config, zips: zips() });
+const door = boot({ config, files: files() });
 self.onmessage = async ({ data }) => self.postMessage((await door)(data));
 door.then(
   () => self.postMessage('{"ready": true}'),

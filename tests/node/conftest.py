@@ -14,8 +14,8 @@ HERE = Path(__file__).parent
 def in_the_browser(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[[str], str]]:
     """Ask the browser's Python: a request as one line of JSON in, the reply out."""
     folder = tmp_path_factory.mktemp("python")
-    zips = [folder / name for name in python.changing(folder).values()]
-    words = [prepare.node(), HERE / "pyodide.mjs", *zips]
+    parts = [folder / name for name in python.changing(folder)]
+    words = [prepare.node(), HERE / "pyodide.mjs", *parts]
     with subprocess.Popen(words, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, encoding="utf-8") as process:
         assert process.stdin
         assert process.stdout
