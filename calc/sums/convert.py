@@ -48,7 +48,7 @@ SUM = Sum(
         ),
     ),
     answers=(
-        Answer(name="on_rule", label="On your rule", kind="length"),
+        Answer(name="on_rule", label="Mark on your rule", kind="length"),
         Answer(name="decimal_inches", label="Decimal inches", kind="number", places=4),
         Answer(name="millimetres", label="Millimetres", kind="number", places=4),
         Answer(name="feet_inches", label="Feet and inches", kind="text", help="To a sixty-fourth."),
