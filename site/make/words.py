@@ -13,9 +13,10 @@ from make.said import Sorry, say
 def main(words: list[str]) -> int:
     """Do what the words ask; 0 when it went well, else the exit status to leave with."""
     parser = _parser()
-    asked, asked.rest = parser.parse_known_args(words, argparse.Namespace(rest=[]))
-    if asked.rest and asked.word != "test":
-        parser.error(f"{asked.rest[0]} is not understood here")
+    asked, rest = parser.parse_known_args(words)
+    if rest and asked.word != "test":
+        parser.error(f"{rest[0]} is not understood here")
+    asked.rest = rest
     if asked.word is None:
         parser.print_help()
         return 0
