@@ -107,7 +107,7 @@ ANSWERS = (
     Answer(name="by_force", label="Clamps for the force alone", kind="count"),
     Answer(name="across", label="Rows of clamps across the joint", kind="count"),
     Answer(name="colder", label="Degrees colder than the label", kind="number", places=1),
-    Answer(name="wait", label="Minutes in the clamps", kind="number", places=0),
+    Answer(name="wait", label="Minutes in the clamps", kind="number", places=1),
     Answer(
         name="marks",
         label="Clamps from one end",

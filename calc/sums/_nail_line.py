@@ -9,7 +9,7 @@ from calc import tables
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.show import plain
-from calc.sums._nails import named
+from calc.sums._nails import thickness_of
 from calc.tables import CHECK
 
 MOST = 500
@@ -40,7 +40,7 @@ def work(
     own_apart: Fraction | None,
 ) -> Values:
     """The least distances for this nail, then the nails: as many as asked for, or enough for the spacing wanted."""
-    thick, said = _nail(nail, own)
+    thick, said = thickness_of(nail, own)
     ends, beside, between = PLACES[run]
     found = [_by(place, hole, wood, load, thick) for place in (ends, beside, between)]
     end_by, beside_by, apart_by = (
@@ -64,16 +64,6 @@ def work(
         "rules_from": "; ".join(dict.fromkeys((end_by[1], beside_by[1], apart_by[1]))),
         **_placed(told, count),
     }
-
-
-def _nail(nail: str | None, own: Fraction | None) -> tuple[Fraction, str]:
-    """The thickness of a nail of the shop or of the maker's own, and where it is from."""
-    if own is not None:
-        return own, "measured by you"
-    found = named()[nail or ""]
-    if found.diameter is None:
-        raise Refusal(f"no table here has the thickness of a {found.name}", "measure it and give that instead", "nail")
-    return found.diameter.value, found.diameter.said
 
 
 def _by(place: str, hole: str, wood: str, load: str, thick: Fraction) -> tuple[Fraction, str]:

@@ -2,8 +2,7 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Count, Length, Limit, Number, Option
-from calc.search import Search
-from calc.sums._nails import named
+from calc.sums._nail_asked import NAIL, OWN
 
 BY = Limit("1", "40", why="distances are counted in diameters of the nail")
 GIVENS = (
@@ -13,20 +12,8 @@ GIVENS = (
         help="From one end of the board, or of the joint, to the other, along the row of nails.",
         limit=Limit("1/2 in", "10 m"),
     ),
-    Search(
-        name="nail",
-        label="Nail",
-        help="One of the tables: 6d common, 4d finish, 1 in wire brad 17 gauge.",
-        options=tuple(Option(key, nail.name) for key, nail in named().items()),
-        what="nail",
-        by="size and kind, such as 6d common",
-    ),
-    Length(
-        name="own",
-        label="Thickness of your own nail",
-        help="Instead of a nail of the tables: measured across the shank with callipers.",
-        limit=Limit("0.5 mm", "8 mm"),
-    ),
+    NAIL,
+    OWN,
     Choice(
         name="run",
         label="The row runs",

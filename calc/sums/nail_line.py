@@ -108,6 +108,7 @@ SUM = Sum(
     ),
     carry_on=(
         Carry("nail", {"measured": "thick"}, "How long it should be, and what hole"),
+        Carry("nail-hold", {"own": "thick"}, "What pulls one of these out"),
         Carry("spacing", {"opening": "line"}, "Space other things along the same line"),
     ),
     limits_of=(
