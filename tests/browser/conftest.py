@@ -47,5 +47,6 @@ def _phone(chromium: Browser) -> Iterator[Page]:
     found.on("console", lambda told: faults.append(told.text) if told.type == "error" else None)
     found.on("pageerror", lambda fault: faults.append(str(fault)))
     yield found
+    found.unroute_all(behavior="ignoreErrors")
     context.close()
     assert faults == []
