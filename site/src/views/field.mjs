@@ -52,7 +52,7 @@ function TextField({ given, state, acts }) {
         value: facts.text,
         onInput: (event) => acts.type(given.name, event.currentTarget.value),
       }),
-      given.unit && h("span", { class: "unit" }, given.unit),
+      given.unit && !facts.answered && h("span", { class: "unit" }, given.unit),
       h(Tag, { given, facts }),
     ),
     given.search &&
