@@ -46,6 +46,14 @@ const unit = (unit) => ({ label: unit, name: unit, text: unit === "ft" ? " ft " 
 /** @param {string} sign @returns {Key} */
 const sign = (sign) => ({ label: sign, name: SIGNS[sign] ?? sign, text: sign });
 
+/** Kinds for which the device should not show its number pad; all others are numbers first, with their units on our keys. */
+const WORDS = new Set(["choice", "text"]);
+
+/** The device's own pad for a kind. @param {string} kind */
+export function padFor(kind) {
+  return WORDS.has(kind) ? undefined : kind === "count" ? "numeric" : "decimal";
+}
+
 /** The rows of keys for an entry; none where the device's own keypad has all that is wanted.
  * @param {Pick<import("./shapes").Given, "kind" | "units">} given @param {Bench} bench @returns {Key[][]} */
 export function keysFor({ kind, units: named = [] }, bench) {

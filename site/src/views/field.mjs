@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { padFor } from "../state-keys.mjs";
 import { Note, Tag } from "./about.mjs";
 import { ChoiceField } from "./choice.mjs";
 import { factsOf } from "./facts.mjs";
@@ -9,15 +10,6 @@ import { RowsField } from "./rows.mjs";
  * @typedef {import("../shapes").Given} Given
  * @typedef {{ given: Given, state: State, acts: import("../shapes").Acts }} Props
  */
-
-const PADS = new Map([
-  ["count", "numeric"],
-  ["length", "decimal"],
-  ["angle", "decimal"],
-  ["number", "decimal"],
-  ["money", "decimal"],
-  ["reckoning", "decimal"],
-]);
 
 /** One given as a labelled field of its kind. @param {Props} props */
 export function Field(props) {
@@ -48,7 +40,7 @@ function TextField({ given, state, acts }) {
       given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
       h("input", {
         ...common(given, facts),
-        inputMode: PADS.get(given.kind),
+        inputMode: padFor(given.kind),
         value: facts.text,
         onInput: (event) => acts.type(given.name, event.currentTarget.value),
       }),
