@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from typing import Any
 
-from calc import trig
 from calc.bench import MARKS
 from calc.declare import Values
 from calc.discover import find
 from calc.errors import Refusal
 from calc.pieces._sloping_shape import up
+from calc.sums._batten import swung
 
 NOTE = {"what": "note", "length": "note_length", "width": "note_width", "halved": "halved", "narrowed": "narrowed"}
 
@@ -46,11 +46,9 @@ def battens(m: Values) -> dict[str, Any]:
     The pin stands level with the upper face over the middle of the kerf. Distances from it, along the slope and square
     to it: the front's inner arris, on the lid's under face; the batten's lower front corner, which must stay nearer.
     """
-    thick, below = m["lid_thickness"], m["lid_thickness"] + m["batten_thickness"]
     away = (m["depth"] - m["rabbet"]) * m["secant"] - m["strip_under"] - m["kerf"] / 2
-    swing = trig.sqrt(away * away + thick * thick)
-    reach = swing - m["clearance"] if away > 0 else 0
-    long = trig.sqrt(max(0, reach * reach - below * below)) - m["kerf"] / 2 - m["clearance"]
+    swing, along = swung(away, m["lid_thickness"], m["batten_thickness"], m["clearance"])
+    long = along - m["kerf"] / 2 - m["clearance"]
     if long < m["batten_width"]:
         say = "the moving lid is too short to carry battens inside the box"
         raise Refusal(say, "give the sides more depth, or choose a hinge with narrower leaves", "depth")
