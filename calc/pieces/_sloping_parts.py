@@ -5,7 +5,7 @@ from typing import Any
 
 from calc.declare import Values
 from calc.errors import Refusal
-from calc.pieces._sloping_stock import strips_of
+from calc.sums._lid import strips_of
 
 UPRIGHT, SIDEWAYS, DOWN = "upright", "side to side", "down the slope"
 MOST_STRIPS = 12

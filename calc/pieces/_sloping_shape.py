@@ -18,6 +18,7 @@ from calc import trig
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.show import plain
+from calc.sums._lid import faces
 
 THICKNESSES = tuple(f"{part}_thickness" for part in ("side", "front", "lid", "back", "bottom", "batten"))
 
@@ -97,12 +98,12 @@ def _front(m: Values) -> dict[str, Any]:
 
 
 def _lid(m: Values) -> dict[str, Any]:
-    bevel = m["lid_thickness"] * m["tangent"]
-    under = (m["depth"] + m["proud"] + m["front_overhang"]) * m["secant"]
+    depth = m["depth"] + m["proud"] + m["front_overhang"]
+    bevel, under, upper = faces(depth, m["lid_thickness"], m["tangent"], m["secant"])
     return {
         "lid_bevel": bevel,
         "lid_under": under,
-        "lid_long": under + bevel,
+        "lid_long": upper,
         "lid_wide": m["outside"] + 2 * m["side_overhang"],
     }
 

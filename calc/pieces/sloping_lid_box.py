@@ -10,10 +10,11 @@ from calc.pieces._sloping_figure import figure
 from calc.pieces._sloping_order import order
 from calc.pieces._sloping_parts import parts, rows
 from calc.pieces._sloping_shape import shape
-from calc.pieces._sloping_stock import boards, strips_of
+from calc.pieces._sloping_stock import boards
 from calc.pieces._sloping_tells import ANSWERS
 from calc.pieces._sloping_work import joints, shopping, strip_nail
 from calc.pieces._sloping_working import FORMULAS
+from calc.sums._lid import strips_of
 from calc.tables import CHECK
 
 
