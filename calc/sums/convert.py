@@ -12,6 +12,7 @@ SUM = Sum(
     question="What is this length on my rule, and in the other unit?",
     asks=(
         "mm to inches",
+        "turn millimetres into inches",
         "inches to mm",
         "16 mm in fractions of an inch",
         "decimal inches to fractions",
