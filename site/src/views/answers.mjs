@@ -1,7 +1,7 @@
 import { h } from "preact";
 import { borrowed } from "../state-entry.mjs";
 import { standing } from "../state.mjs";
-import { Measure, rule } from "./measure.mjs";
+import { Measure, rule, unparted } from "./measure.mjs";
 import { sentence } from "./facts.mjs";
 import { Table } from "./table.mjs";
 
@@ -98,7 +98,7 @@ function Others({ answers, held }) {
  * @param {{ answer: Answer }} props */
 function Left({ answer: { kind, left, also } }) {
   const told = [left, also].filter(Boolean).join(" · ");
-  return told || MARKED.has(kind) ? h("p", { class: "left" }, told) : null;
+  return told || MARKED.has(kind) ? h("p", { class: "left" }, unparted(told)) : null;
 }
 
 /** Warnings stand right under the main answer: in words and with a sign, not by a colour alone.

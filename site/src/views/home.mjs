@@ -48,7 +48,7 @@ export function Home({ state, acts }) {
       h("h2", { id: "sums-title" }, h("span", null, "In the order of the work")),
       h(
         "nav",
-        { class: "chips moments", "aria-label": "Moments of the work" },
+        { class: "moments", "aria-label": "Moments of the work" },
         quick.map(({ id, title }) => h("a", { key: id, href: `#m-${id}` }, title)),
       ),
       h(

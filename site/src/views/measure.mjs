@@ -25,6 +25,11 @@ function fractions(text) {
   });
 }
 
+/** Words in which a number and its unit are never parted at the end of a line. @param {string} text */
+export function unparted(text) {
+  return text.replace(/(\d) (?=[a-z])/g, "$1\u00a0");
+}
+
 /** The finest mark of a rule, in words. @param {string} mark */
 export function rule(mark) {
   return /^\d/.test(mark) ? `${mark} in` : mark;

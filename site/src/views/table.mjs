@@ -1,9 +1,10 @@
 import { h } from "preact";
-import { Measure } from "./measure.mjs";
+import { Measure, unparted } from "./measure.mjs";
 
 /** @typedef {import("../shapes").Answer} Answer */
 
 const FEW = 3;
+const SIZES = new Set(["length", "fine", "angle"]);
 
 /** An answer of several rows, folded under its name: a table where there is room, else a card a row with its sizes large.
  * Rows of few columns stay a table everywhere. @param {{ answer: Answer, open: boolean }} props */
@@ -11,7 +12,7 @@ export function Table({ answer, open }) {
   const { name, label, help, columns = [], rows = [] } = answer;
   return h(
     "details",
-    { class: `table${columns.length > FEW ? " cards" : ""}`, id: `a-${name}`, open },
+    { class: kindOf(columns), id: `a-${name}`, open },
     h("summary", null, h("h3", { id: `t-${name}` }, label), h("span", { class: "tag" }, String(rows.length))),
     help && h("p", { class: "help" }, help),
     h(
@@ -39,6 +40,12 @@ export function Table({ answer, open }) {
   );
 }
 
+/** Four sizes beside the first stand two by two. @param {import("../shapes").Column[]} columns */
+function kindOf([, ...others]) {
+  const sizes = others.filter(({ kind }) => SIZES.has(kind)).length;
+  return `table${others.length < FEW ? "" : others.length === 4 && sizes === 4 ? " cards pairs" : " cards"}`;
+}
+
 /** @param {{ row: import("../shapes").Cell[], columns: import("../shapes").Column[] }} props */
 function Row({ row, columns }) {
   return h(
@@ -51,7 +58,7 @@ function Row({ row, columns }) {
         { class: `${kind}${cell.text ? "" : " empty"}`, scope: at ? undefined : "row" },
         h("span", { class: "name", "aria-hidden": "true" }, label),
         h(Measure, { text: cell.text }),
-        cell.left && h("span", { class: "left" }, cell.left),
+        cell.left && h("span", { class: "left" }, unparted(cell.left)),
       );
     }),
   );
