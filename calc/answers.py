@@ -52,7 +52,8 @@ class Result:
     def answers(self) -> tuple[Answer, ...]:
         """The answers that were not given and have something to say, in the order declared."""
         typed = {given.name for given in self.givens}
-        return tuple(one for one in self.sum.answers if one.name not in typed and self.values.get(one.name) is not None)
+        told = (one for one in self.sum.answers if one.shown and one.name not in typed)
+        return tuple(one for one in told if self.values.get(one.name) is not None)
 
     @cached_property
     def text(self) -> str:
