@@ -133,21 +133,9 @@ class Sum:
         """Each name's label as it stands inside a sentence or a formula: no capital, no comma."""
         return {one.name: (one.label[0].lower() + one.label[1:]).replace(",", "") for one in self.named}
 
-    @cached_property
-    def kinds(self) -> dict[str, Answer]:
-        """How each given and answer prints, by name; a given that is a table prints as nothing."""
-        single = [one for one in self.givens if one.kind != "rows"]
-        kinds = {one.name: one.kind if one.kind in KINDS else "number" for one in single}
-        givens = {one.name: Answer(name=one.name, label=one.label, kind=kinds[one.name]) for one in single}
-        return givens | {answer.name: answer for answer in self.answers}
-
-    @cached_property
-    def _given(self) -> dict[str, Given]:
-        return {given.name: given for given in self.givens}
-
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""
-        return self._given[name]
+        return {given.name: given for given in self.givens}[name]
 
     @cached_property
     def _plain(self) -> dict[str, Any]:

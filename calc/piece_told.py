@@ -78,7 +78,7 @@ def _size(settled: Settled, name: str) -> dict[str, Any]:
 
 def _cell(settled: Settled, name: str) -> dict[str, Any]:
     """A value in parts, as `calc.cells` has it; a choice by its words."""
-    value, shown = settled.values.get(name), settled.piece.kinds.get(name)
+    value, shown = settled.values.get(name), settled.kinds.get(name)
     if value is None or isinstance(value, str | tuple) or shown is None:
         return {**EMPTY, "text": result(settled, name), "value": value if isinstance(value, str) else None}
     return cell(shown, value, settled.bench, any(one.rounded for one in settled.readings.values()))

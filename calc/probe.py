@@ -14,6 +14,7 @@ from calc.reading import Reading
 from calc.record import entered
 from calc.settle import Settled
 from calc.supposing import value_if
+from calc.working import kinds_of
 
 UNCOUNTED = ("text", "rows")
 
@@ -92,7 +93,7 @@ def _input(given: Given, found: Reading | None, bench: Bench, typed: bool) -> In
 
 
 def _answer(one: Sum, name: str) -> Answer:
-    answer = one.kinds.get(name)
+    answer = kinds_of(one).get(name)
     if answer is None or answer.kind in UNCOUNTED:
         known = listed([each.label.lower() for each in one.answers if each.kind not in UNCOUNTED], "or")
         raise Refusal(f"there is no number called “{name[:40]}” here", f"ask for the {known}", "answer", one.title)

@@ -10,6 +10,7 @@ from calc import formula
 from calc.declare import Answer, Formula, Values
 from calc.given import Given, Limit
 from calc.kinds import Angle, Length
+from calc.yielding import Yield as Yield
 
 CUT_KINDS = {"length": Length, "fine": Length, "angle": Angle}
 ANY = Limit()
@@ -25,28 +26,6 @@ def parameters(work: Callable[..., Any]) -> tuple[str, ...]:
     if any(one.kind not in (one.POSITIONAL_OR_KEYWORD, one.KEYWORD_ONLY) for one in found):
         raise ValueError("a size is worked out from what its function names, one parameter each")
     return tuple(one.name for one in found)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Yield:
-    """What gives way when a size comes out of the saw other than it was worked out.
-
-    by: givens that may take up the difference, in order, each within its own limit.
-    over, under: said of the part for what they cannot take up, the amount at {}: "stands {} proud at the front";
-    "" where too large, or too small, does no harm.
-    play: a given or size; a difference of no more than it does no harm either way.
-    trims: sizes of other parts that may be cut differently instead.
-    """
-
-    by: tuple[str, ...] = ()
-    over: str = "is {} too large"
-    under: str = "is {} too small"
-    trims: tuple[str, ...] = ()
-    play: str = ""
-
-    def __post_init__(self) -> None:
-        if any(say and say.count("{}") != 1 for say in (self.over, self.under)):
-            raise ValueError(f"{self.over!r} and {self.under!r} need one {{}} each, where the amount stands")
 
 
 @dataclass(frozen=True, kw_only=True)
