@@ -1,5 +1,6 @@
 """A piece being built, as plain JSON values for a page or a machine."""
 
+import json
 from typing import Any
 
 from calc.answers import Result
@@ -46,6 +47,14 @@ def answered(settled: Settled) -> Result | None:
         working(piece, values, known, settled.bench),
         cautions,
     )
+
+
+def in_json(settled: Settled, **more: Any) -> str:
+    """All of it as JSON for a machine without a page: what stands, `more`, and the answer without its drawing."""
+    result = answered(settled)
+    answer = {name: one for name, one in result.to_dict().items() if name != "figure"} if result else None
+    reply = {"settled": told(settled), **more, "answer": answer}
+    return json.dumps(reply, ensure_ascii=False, indent=1, allow_nan=False)
 
 
 def _given(settled: Settled, name: str) -> dict[str, Any]:

@@ -14,6 +14,8 @@ from calc.yielding import Yield as Yield
 
 CUT_KINDS = {"length": Length, "fine": Length, "angle": Angle}
 ANY = Limit()
+SAID = Yield()
+"""Nothing gives way, and what is too large or too small is said."""
 
 
 def parameters(work: Callable[..., Any]) -> tuple[str, ...]:
@@ -58,7 +60,7 @@ class Size(Answer):
     formula: str = ""
     note: str = ""
     within: float = 1e-9
-    yields: Yield = Yield()
+    yields: Yield = SAID
 
     def __post_init__(self) -> None:
         super().__post_init__()
