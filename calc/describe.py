@@ -6,6 +6,7 @@ from calc import formula
 from calc.declare import Answer, Sum
 from calc.kinds import Choice, Given, Number, Text
 from calc.rows import Rows
+from calc.scales import SCALES
 from calc.search import Search
 from calc.size import Size
 
@@ -68,9 +69,18 @@ def given(one: Given) -> dict[str, Any]:
         told["columns"] = [given(column) for column in one.columns]
     if isinstance(one, Number):
         told["unit"] = one.unit
+    if units := _units(one.kind):
+        told["units"] = units
     if isinstance(one, Text):
         told["longest"] = one.longest
     return told
+
+
+def _units(kind: str) -> list[str]:
+    """The units that may stand behind a quantity, each as it is printed."""
+    if kind == "temperature":
+        return ["°C", "°F"]
+    return [names[0] for names in SCALES[kind].units.values()] if kind in SCALES else []
 
 
 def answer(one: Answer) -> dict[str, Any]:

@@ -111,3 +111,11 @@ class Coverage(Measured):
     """Area that a volume of glue or finish covers; `work` is handed square metres to the litre."""
 
     kind: ClassVar[str] = "coverage"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Liquid(Measured):
+    """A volume as a tin or a bottle states it; `work` is handed cubic millimetres."""
+
+    kind: ClassVar[str] = "liquid"
+    noun: ClassVar[str] = "a volume"

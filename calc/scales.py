@@ -45,7 +45,14 @@ SCALES = {
     ),
     "liquid": Scale(
         "millimetre ** 3",
-        {"litre": ("l", "litre", "litres"), "millilitre": ("ml",), "us_fluid_ounce": ("US fl oz",)},
+        {
+            "litre": ("l", "litre", "litres"),
+            "millilitre": ("ml",),
+            "us_fluid_ounce": ("US fl oz",),
+            "us_pint": ("US pint", "US pints"),
+            "us_quart": ("US quart", "US quarts"),
+            "us_gallon": ("US gal", "US gallon", "US gallons"),
+        },
         ("litre", "millilitre"),
         ("us_fluid_ounce",),
     ),

@@ -18,10 +18,12 @@ MANY = 8
 class Search(Choice):
     """One of many, such as a wood by its common or its botanical name; `work` is handed the key.
 
-    `what` is what is looked for, in a sentence: "wood". Told to a page as a choice with "search" true.
+    `what` is what is looked for, in a sentence: "wood", found by a part of its `by`. Told to a page
+    as a choice with "search" true.
     """
 
     what: str = "one"
+    by: str = "common or botanical name"
 
     def parse(self, text: str, bench: Bench) -> Reading:
         """The key, by key or name, or by words that stand in one name only. Raises Refusal with the names near."""
@@ -34,11 +36,17 @@ class Search(Choice):
 
     def _named(self, wanted: list[str]) -> list[Option]:
         """The options these words name: as the whole common name, as words of it, as beginnings, as parts of words."""
+        numbers = {word for word in wanted if not word.isalpha()}
+
+        def whole(option: Option) -> bool:
+            """Part of a number is another number: 2 is not found in 12, nor in 1/2."""
+            return numbers <= set(words(option.label))
+
         ways: tuple[Callable[[Option], bool], ...] = (
             lambda o: sorted(wanted) == sorted(words(o.label.partition("(")[0])),
             lambda o: all(word in words(o.label) for word in wanted),
-            lambda o: all(f" {word}" in f" {' '.join(words(o.label))}" for word in wanted),
-            lambda o: all(word in " ".join(words(o.label)) for word in wanted),
+            lambda o: whole(o) and all(f" {word}" in f" {' '.join(words(o.label))}" for word in wanted),
+            lambda o: whole(o) and all(word in " ".join(words(o.label)) for word in wanted),
         )
         found = ([o for o in self.options if wanted and way(o)] for way in ways)
         return next((some for some in found if some), [])
@@ -53,7 +61,7 @@ class Search(Choice):
 
         known = {word: o.label for o in self.options for word in (*words(o.label), " ".join(words(o.label)))}
         near = sorted({known[word] for word in difflib.get_close_matches(wanted, known, 4, 0.7)})
-        instead = f"perhaps {listed(near, 'or')}" if near else "type a part of its common or botanical name"
+        instead = f"perhaps {listed(near, 'or')}" if near else f"type a part of its {self.by}"
         return Refusal(f"{quoted(text.strip())} is no {self.what} in the table", instead)
 
 
@@ -63,4 +71,4 @@ def words(text: str) -> list[str]:
     >>> words("Ash, white (Fraxinus americana)")
     ['ash', 'white', 'fraxinus', 'americana']
     """
-    return re.findall(r"\w+", text.casefold())
+    return re.findall(r"\d+/\d+|\w+", text.casefold())

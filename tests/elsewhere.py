@@ -8,12 +8,14 @@ from pathlib import Path
 from make.places import CACHE, MODULES, ROOT
 
 
-def copied(home: Path) -> Path:
+def copied(home: Path, source: Path = ROOT) -> Path:
     """The sources, with what set-up fetched."""
     for name in ("calc", "site"):
-        shutil.copytree(ROOT / name, home / name, ignore=shutil.ignore_patterns("node_modules", "__pycache__"))
+        shutil.copytree(
+            source / name, home / name, ignore=shutil.ignore_patterns("node_modules", "__pycache__", "dist")
+        )
     for name in ("pyproject.toml", "LICENSE"):
-        shutil.copy(ROOT / name, home / name)
+        shutil.copy(source / name, home / name)
     (home / "site" / "node_modules").symlink_to(MODULES)
     (home / ".cache").symlink_to(CACHE)
     return home

@@ -17,6 +17,7 @@ MEASURED: dict[str, dict[str, Fraction]] = {
     "pressure": {" MPa": Fraction(1), " GPa": Fraction(1000), " N/mm²": Fraction(1), "kPa": Fraction(1, 1000)},
     "density": {" kg/m³": Fraction(1), " kg/m3": Fraction(1), "kg per m³": Fraction(1)},
     "spread": {" g/m²": Fraction(1), " gsm": Fraction(1), " g per m2": Fraction(1)},
+    "liquid": {" ml": Fraction(1000), " l": Fraction(10**6), " litres": Fraction(10**6), "ML": Fraction(1000)},
     "coverage": {" m²/l": Fraction(1), " m2/litre": Fraction(1), " m² per litre": Fraction(1)},
 }
 """Spellings of each kind's units, and how many of its base unit each is."""

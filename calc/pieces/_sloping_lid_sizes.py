@@ -3,7 +3,7 @@
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_shape as shape
 from calc.pieces._sloping_sizes import size
-from calc.pieces._sloping_stock import strips_of
+from calc.sums._lid import strips_of
 
 WANTED = (
     size("set_run", "Bevel gauge, run", "The nearest pair of marks on your rule.", lambda gauge: gauge["set_run"]),

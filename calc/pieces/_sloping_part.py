@@ -4,7 +4,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from calc.errors import Refusal
-from calc.pieces._sloping_stock import strips_of
+from calc.sums._lid import strips_of
 
 MOST_STRIPS = 12
 NARROW = Refusal(

@@ -12,16 +12,6 @@ if TYPE_CHECKING:
     from calc.pieces._sloping_part import Part
 
 
-def strips_of(width: Any, stock: Any, joint: Any) -> int:
-    """How many widths of stock make up a width, when each glue joint costs `joint`.
-
-    >>> strips_of(200, 100, 2)
-    3
-    """
-    strips: int = math.ceil((width - joint) / (stock - joint))
-    return max(1, strips)
-
-
 def boards(cut_list: Sequence["Part"], stock_width: Any, kerf: Any) -> list[dict[str, Any]]:
     """The stock to cut the parts from, a row for each thickness: a run of board of the stock's width.
 

@@ -53,6 +53,28 @@ def at_most(size: Size, rack: tuple[Drill, ...]) -> Drill | None:
     return max((drill for drill in rack if drill.diameter <= size), key=lambda drill: drill.diameter, default=None)
 
 
+def under(hole: Size) -> tuple[str, Fraction]:
+    """The drills nearest to a hole of those no thicker: metric, fraction, and number where that is nearer; the best."""
+    near_mm, near_inch, near_number = (at_most(hole, rack()) for rack in (metric, inch, numbered))
+    near = [
+        drill
+        for drill in (near_inch, near_number)
+        if drill and (drill is near_inch or not near_inch or drill.diameter > near_inch.diameter)
+    ]
+    return _told(near_mm, near), max(drill.diameter for drill in (near_mm, *near) if drill)
+
+
+def over(hole: Size, field: str) -> tuple[str, Fraction]:
+    """The drills nearest to a hole of those no thinner, metric and fraction, and the best of them."""
+    both = at_least(hole, metric(), field), at_least(hole, inch(), field)
+    return _told(both[0], [both[1]]), min(drill.diameter for drill in both)
+
+
+def _told(first: Drill | None, more: list[Drill]) -> str:
+    names = [first.name] if first else []
+    return ", or ".join(names + [f"{drill.name} ({show.plain(drill.diameter, 2)} mm)" for drill in more])
+
+
 def at_least(size: Size, rack: tuple[Drill, ...], field: str) -> Drill:
     """The thinnest drill of the rack no thinner than `size`; a Refusal about `field` when none is."""
     found = min((drill for drill in rack if drill.diameter >= size), key=lambda drill: drill.diameter, default=None)

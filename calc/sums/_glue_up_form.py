@@ -26,7 +26,7 @@ GIVENS: tuple[Given, ...] = (
     ),
     Length(
         name="lost",
-        label="Lost at a joint",
+        label="Loss at a joint",
         help="What trueing takes from the two edges that meet, together.",
         default="1/8 in",
         default_why="common practice: a few shavings from each edge",
@@ -80,15 +80,15 @@ GIVENS: tuple[Given, ...] = (
     ),
     Coverage(
         name="coverage",
-        label="The bottle covers",
+        label="Cover by the bottle",
         help="Area to the volume as printed on it: 6 m²/l or 250 ft²/gal, a US gallon.",
         optional=True,
         limit=Limit("0.5 m²/l", "50 m²/l"),
     ),
     Spread(
         name="spread",
-        label="Or the bottle says to spread",
-        help="Mass to the area as printed on it: 160 g/m² or 35 lb/1000 ft².",
+        label="Spread by the bottle",
+        help="Or mass to the area, as printed on it: 160 g/m² or 35 lb/1000 ft².",
         optional=True,
         limit=Limit("20 g/m²", "1000 g/m²"),
     ),

@@ -33,6 +33,8 @@ def work(rake: Any, splay: Any, lean: Any, sight: Any, height: Any, seat: Any, t
 def _tangents(rake: Any, splay: Any, lean: Any, sight: Any) -> tuple[Any, Any]:
     """The tangents of rake and splay."""
     if lean is not None and sight is not None:
+        if not lean:
+            raise Refusal("an upright leg has no sight line", "give it a lean, or give rake and splay", "sight")
         return trig.tan(lean) * trig.sin(sight), trig.tan(lean) * trig.cos(sight)
     if rake is not None and splay is not None:
         return trig.tan(rake), trig.tan(splay)

@@ -10,6 +10,8 @@ from calc.sums._emc import DAMPEST, DRIEST, moisture
 TALL = 2.6
 """How many times taller a percent of moisture is drawn than a percent of humidity."""
 STEP = 5
+ASIDE = 14.0
+"""Room left of the upright axis for its figure, in percents of humidity."""
 
 
 def figure(v: Values) -> Figure:
@@ -20,11 +22,11 @@ def figure(v: Values) -> Figure:
     )
     drawing = Figure("Moisture of wood and air", told)
     top = max(20.0, 5 * (moisture(v["temperature"], DAMPEST) // 5 + 1))
+    _point(drawing, float(v["humidity"]), float(v["emc"]))
     _axes(drawing, top)
     spots = [(air, TALL * moisture(v["temperature"], air)) for air in range(DRIEST, DAMPEST + 1, STEP)]
     for start, end in pairwise(spots):
         drawing.line(start, end, "accent")
-    _point(drawing, float(v["humidity"]), float(v["emc"]))
     drawing.note((50, TALL * top), f"wood at {warm} °C", dy=8, name="temperature")
     return drawing
 
@@ -35,8 +37,8 @@ def _axes(drawing: Figure, top: float) -> None:
     drawing.line((0, 0), (0, TALL * top))
     for level in range(5, int(top) + 1, 5):
         drawing.line((0, TALL * level), (100, TALL * level), "thin")
-        drawing.note((100, TALL * level), f"{level}%", "start", dx=4)
-    for air in (0, 25, 50, 75, 100):
+        drawing.note((0, TALL * level), f"{level}%", "start", dx=4, dy=9)
+    for air in (25, 50, 75):
         drawing.note((air, 0), f"{air}%", dy=-10)
     drawing.note((50, 0), "humidity of the air", dy=-42)
 
@@ -44,6 +46,7 @@ def _axes(drawing: Figure, top: float) -> None:
 def _point(drawing: Figure, air: float, wet: float) -> None:
     """Down from the point to the humidity, across to the moisture content."""
     at = (air, TALL * wet)
+    drawing.points.append((-ASIDE, at[1]))
     drawing.line(at, (air, 0), "hidden")
     drawing.line(at, (0, at[1]), "hidden")
     drawing.note((air, 0), f"{show.plain(air, 1)}%", dy=-26, name="humidity")

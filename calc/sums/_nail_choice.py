@@ -87,15 +87,9 @@ def bore(nail: Nail, wood: str, measured: Fraction | None) -> Values:
 
 @cache
 def _hole(hole: Fraction) -> Mapping[str, Any]:
-    """The hole and the drills nearest to it of those no thicker: metric, fraction, and number where that is nearer."""
-    metric, inch, number = (_drills.at_most(hole, rack()) for rack in (_drills.metric, _drills.inch, _drills.numbered))
-    near = [
-        drill for drill in (inch, number) if drill and (drill is inch or not inch or drill.diameter > inch.diameter)
-    ]
-    names = [metric.name] if metric else []
-    told = names + [f"{drill.name} ({show.plain(drill.diameter, 2)} mm)" for drill in near]
-    best = max(drill.diameter for drill in (metric, *near) if drill)
-    return {"hole": hole, "drill": ", or ".join(told), "drill_size": best}
+    """The hole and the drills nearest to it of those no thicker."""
+    drill, size = _drills.under(hole)
+    return {"hole": hole, "drill": drill, "drill_size": size}
 
 
 def near(kind: str, nail: Nail, wanted: Number, path: tuple[Number, Number]) -> list[dict[str, Any]]:

@@ -5,9 +5,12 @@ from fractions import Fraction
 from functools import cache
 
 from calc import show, tables
+from calc.errors import Refusal
+from calc.search import words
 from calc.tables import Figure
 from calc.units import MM_PER_INCH
 
+KINDS = ("common", "box", "finish", "casing", "brad")
 ANY = "any (penny rule)"
 QUARTER_A_PENNY = range(3, 11)
 """Pennies whose lengths go up by a quarter inch each, 3d being 1 1/4 in: W. Noyes, Handwork in Wood (1910)."""
@@ -30,9 +33,25 @@ class Nail:
 
 @cache
 def stock(kind: str) -> tuple[Nail, ...]:
-    """Every nail of a kind ("common", "box", "finish", "casing" or "brad"), shortest first."""
+    """Every nail of a kind (one of KINDS), shortest first."""
     found = _brads() if kind == "brad" else [_penny(kind, penny) for penny in _pennies(kind)]
     return tuple(sorted(found, key=lambda nail: nail.order))
+
+
+@cache
+def named() -> dict[str, Nail]:
+    """Every nail of every kind by a key made of its name: {"6d-common-nail": ...}."""
+    return {"-".join(words(nail.name)).replace("/", "-"): nail for kind in KINDS for nail in stock(kind)}
+
+
+def thickness_of(nail: str | None, own: Fraction | None) -> tuple[Fraction, str]:
+    """The thickness of a nail of the shop, by its key, or of the maker's own, and where that is from."""
+    if own is not None:
+        return own, "measured by you"
+    found = named()[nail or ""]
+    if found.diameter is None:
+        raise Refusal(f"no table here has the thickness of a {found.name}", "measure it and give that instead", "nail")
+    return found.diameter.value, found.diameter.said
 
 
 def _pennies(kind: str) -> list[int]:

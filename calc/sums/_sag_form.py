@@ -44,7 +44,7 @@ GIVENS: tuple[Given, ...] = (
     ),
     Number(
         name="creep",
-        label="Times more in the long run",
+        label="Long-run factor",
         help="Loaded wood goes on sagging for years: twice as far when dry, more if it dries under load.",
         default="2",
         default_why="half the stiffness for loads that stay, S. J. Record (1914)",

@@ -37,9 +37,9 @@ def _measured(length: Size, width: Size, first: Size | None, second: Size | None
     if first is None or second is None:
         say = "the other diagonal is measured, and one alone cannot be compared"
         raise Refusal(say, "measure this one too, or clear both", "first" if first is None else "second")
+    for name, size in (("first", first), ("second", second)):
+        _hold(name, size, length, width)
     lean = (first * first - second * second) / (4 * length)
-    if abs(lean) >= width:
-        raise Refusal("no frame of these sides has two such diagonals", "measure both again", "second")
     even = trig.sqrt((first * first + second * second) / 2)
     return {
         "bring_in": "neither, it is square" if first == second else ENDS[first < second],
@@ -50,6 +50,13 @@ def _measured(length: Size, width: Size, first: Size | None, second: Size | None
         "difference": first - second,
         "misfit": even - trig.sqrt(length * length + width * width),
     }
+
+
+def _hold(name: str, size: Size, length: Size, width: Size) -> None:
+    """A Refusal where a diagonal and both sides close no triangle; two that do always leave a lean under the width."""
+    if not abs(length - width) < size < length + width:
+        word = "short" if size < length + width else "long"
+        raise Refusal(f"this is too {word} for a frame of these sides", "measure it again, and the sides", name)
 
 
 def _triangles(shorter: Size, longer: Size, mark: str) -> tuple[Size | None, list[Values]]:
@@ -96,7 +103,7 @@ def _proof_measured(v: Values, length: float) -> dict[str, float]:
     first, second, even = (float(v[name]) for name in ("first", "second", "even"))
     apart = math.dist(near, far) ** 2 - math.dist(right, left) ** 2
     return {
-        "the corners laid out differ across as was measured": (apart - first**2 + second**2) / (length * first),
+        "the corners laid out differ across as was measured": (apart - first**2 + second**2) / even**2,
         "far edge and corner agree": float(v["lean"] - v["width"] * trig.cos(v["corner"])) / float(v["width"]),
         "squared up the longer has lost the pull": float(max(v["first"], v["second"]) - v["pull"]) / even - 1,
     }

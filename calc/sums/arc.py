@@ -87,7 +87,7 @@ SUM = Sum(
         ),
         Answer(
             name="miss",
-            label="Which misses at the crown by",
+            label="Miss at the crown",
             kind="fine",
             help="Above nothing its edge stands too high, below nothing too low.",
         ),

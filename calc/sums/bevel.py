@@ -19,7 +19,7 @@ SUM = Sum(
         "set a sliding bevel to 14 degrees",
         "which marks on my rule give this angle",
         "angle from a framing square",
-        "rise and run for an angle",
+        "rise and run on my rule for an angle",
         "step off an angle with dividers",
         "chord for an angle",
         "complement of an angle",

@@ -12,6 +12,7 @@ SUM = Sum(
     question="What is this length on my rule, and in the other unit?",
     asks=(
         "mm to inches",
+        "turn millimetres into inches",
         "inches to mm",
         "16 mm in fractions of an inch",
         "decimal inches to fractions",
@@ -48,7 +49,7 @@ SUM = Sum(
         ),
     ),
     answers=(
-        Answer(name="on_rule", label="On your rule", kind="length"),
+        Answer(name="on_rule", label="Mark on your rule", kind="length"),
         Answer(name="decimal_inches", label="Decimal inches", kind="number", places=4),
         Answer(name="millimetres", label="Millimetres", kind="number", places=4),
         Answer(name="feet_inches", label="Feet and inches", kind="text", help="To a sixty-fourth."),

@@ -64,22 +64,29 @@ SUM = Sum(
             kind="text",
             help="The ends of the longer diagonal: a clamp along it, drawn up a little at a time.",
         ),
-        Answer(name="pull", label="Draw the longer in by", kind="fine", help="Then both read alike."),
-        Answer(name="even", label="Until both read", kind="length"),
+        Answer(
+            name="pull", label="Excess of the longer", kind="fine", help="Draw it in by so much, and both read alike."
+        ),
+        Answer(name="even", label="Both diagonals once square", kind="length"),
         Answer(
             name="lean",
-            label="Far side stands off to the right by",
+            label="Lean of the far side",
             kind="fine",
-            help="Against a true square on the near side; below nothing, to the left.",
+            help="How far it stands to the right of square; below nothing, to the left.",
         ),
         Answer(name="corner", label="Near left corner", kind="angle", help="And the far right; square is 90°."),
-        Answer(name="difference", label="First diagonal longer by", kind="fine", help="Below nothing, shorter."),
+        Answer(
+            name="difference",
+            label="Difference of the diagonals",
+            kind="fine",
+            help="From near left less from near right.",
+        ),
         Answer(name="diagonal", label="Diagonal when square", kind="length"),
         Answer(
             name="misfit",
-            label="Measured longer than the sides say by",
+            label="Disagreement with the sides",
             kind="fine",
-            help="Where this is more than a slip, opposite sides differ, or something was misread.",
+            help="What the diagonals say, less what the sides say: more than a slip, and sides differ or were misread.",
         ),
         Answer(
             name="three",

@@ -75,7 +75,12 @@ SUM = Sum(
     ),
     work=work,
     formulas=(
-        Formula("foci", "sqrt(long ** 2 - short ** 2)", "an end of the short axis is half the long one from each pin"),
+        Formula(
+            "foci",
+            "sqrt(long ** 2 - short ** 2)",
+            "an end of the short axis is half the long one from each pin",
+            within=1e-4,
+        ),
         Formula("long", "sqrt(short ** 2 + foci ** 2)"),
         Formula("short", "sqrt(long ** 2 - foci ** 2)", within=1e-4),
         Formula("pin", "foci / 2"),

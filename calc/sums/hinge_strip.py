@@ -83,7 +83,7 @@ SUM = Sum(
         "fixed strip of a sloping lid",
         "where to saw the lid",
         "moving lid after the kerf",
-        "how deep to let in a hinge",
+        "leaf of a hinge let into the strip",
         "gain for a hinge",
         "hinge on a sloping box",
     ),

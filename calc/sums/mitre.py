@@ -23,6 +23,7 @@ SUM = Sum(
         "how much moulding do i need for a frame",
         "angle between the sides of a pentagon",
         "12 sided ring from strips",
+        "angle for a six sided ring",
     ),
     purpose="From the number of equal sides and one size, the cut, both edges of a side, and the stock needed.",
     givens=(

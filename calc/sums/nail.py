@@ -147,7 +147,10 @@ SUM = Sum(
             lambda v: any(CHECK in str(v[name]) for name in ("length_from", "thickness_from", "gauge")),
         ),
     ),
-    carry_on=(Carry("hinge-strip", {"nail": "diameter"}, "Keep this nail clear of a hinge's leaf"),),
+    carry_on=(
+        Carry("nail-line", {"nail": "nail"}, "How many of these along the joint, and where"),
+        Carry("hinge-strip", {"nail": "diameter"}, "Keep this nail clear of a hinge's leaf"),
+    ),
     limits_of=(
         "One nail, driven up to 60° from square, of the sizes in the tables: a figure that is not in them is not "
         "made up. It does not say what load the nail carries."

@@ -50,7 +50,7 @@ SUM = Sum(
     ),
     answers=(
         Answer(name="nearest", label="Nearest proportion", kind="text", help="Shorter side to longer."),
-        Answer(name="over", label="Longer side is over by", kind="fine", help="Below nothing it is too short."),
+        Answer(name="over", label="Excess of the longer side", kind="fine", help="Below nothing it is too short."),
         Answer(name="true_longer", label="Longer side that would be true", kind="length", help="The shorter kept."),
         Answer(name="true_shorter", label="Shorter side that would be true", kind="length", help="The longer kept."),
         Answer(name="longer", label="Longer partner", kind="length", help="Yours is then the shorter side."),
@@ -58,7 +58,7 @@ SUM = Sum(
         Answer(name="how", label="With dividers and square", kind="text"),
         Answer(name="step_longer", label="Dividers for the longer", kind="length", help="One part of your size."),
         Answer(name="step_shorter", label="Dividers for the shorter", kind="length", help="One part of your size."),
-        Answer(name="off", label="Over by in percent", kind="percent"),
+        Answer(name="off", label="Excess in percent", kind="percent"),
         Answer(
             name="in_whole",
             label=f"Nearest in whole numbers to {MOST}",
@@ -67,7 +67,7 @@ SUM = Sum(
         ),
         Answer(
             name="whole_over",
-            label="And over that by",
+            label="Excess over whole numbers",
             kind="fine",
             help="The longer side, less that many times the shorter.",
         ),

@@ -58,7 +58,7 @@ SUM = Sum(
     ),
     any_of=AnyOf(1, ("line", "diameter", "radius")),
     answers=(
-        Answer(name="setting", label="Set the dividers to", kind="length", help="Straight from point to point."),
+        Answer(name="setting", label="Divider setting", kind="length", help="Straight from point to point."),
         Answer(
             name="set_to",
             label="Nearest mark",
@@ -67,9 +67,9 @@ SUM = Sum(
         ),
         Answer(
             name="gathered",
-            label="Gathered after all steps",
+            label="Gathered error",
             kind="fine",
-            help="Stepped at that mark, how far past the end you are; below nothing, how far short.",
+            help="After all steps at that mark, how far past the end you are; below nothing, how far short.",
         ),
         Answer(
             name="last_gap",
@@ -79,9 +79,9 @@ SUM = Sum(
         ),
         Answer(
             name="hair",
-            label="Open them from the mark by",
+            label="Setting beyond that mark",
             kind="fine",
-            help="Below nothing, close them. Trim them by this share of what is left over, not by all of it.",
+            help="Open the dividers from the mark by this; below nothing, close them.",
         ),
         Answer(name="turn", label="Turn of one step", kind="angle", help="At the centre."),
         Answer(name="set_turn", label="Turn of a step at that mark", kind="angle"),
@@ -114,7 +114,7 @@ SUM = Sum(
     limits_of="2 to 360 steps of at least half a mark of the rule. Gathered error is told for steps that never slip.",
     cautions=(
         Caution(
-            "Stepped at the nearest mark the last gap will show: open or close the dividers by the hair told, step "
+            "Stepped at the nearest mark the last gap will show: open or close the dividers by what is told, step "
             "again, and prick nothing until the last step comes home.",
             when=lambda v: abs(v["gathered"]) > PLAIN_TO_SEE,
             source="common practice",

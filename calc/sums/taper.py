@@ -77,7 +77,7 @@ SUM = Sum(
         Answer(name="angle", label="Angle of each planed face", kind="angle"),
         Answer(name="per_foot", label="Taper in a foot", kind="length", help="Both faces together."),
         Answer(name="drop", label="Planed off at the small end, each face", kind="length"),
-        Answer(name="one_in", label="Each face slopes as 1 in", kind="number", help="The length in which it falls by one."),
+        Answer(name="one_in", label="Each face slopes as 1 in", kind="number", help="The length that falls by one."),
         Answer(name="included", label="Angle between the two faces", kind="angle"),
         Answer(name="slant", label="Along the planed face", kind="length"),
         Answer(name="whole", label="Whole length", kind="length", help="With the straight part."),

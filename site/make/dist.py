@@ -5,7 +5,7 @@ import tomllib
 from pathlib import Path
 from typing import Any
 
-from make import bundle, catalogue, compress, licence, pages, python
+from make import bundle, catalogue, compress, licence, pages, python, snapshot
 from make.files import digest, put, told
 from make.places import ROOT
 from make.said import say
@@ -28,7 +28,7 @@ def build(folder: Path, *, compressed: bool = False) -> None:
 
 def _write(folder: Path) -> None:
     core = python.core(folder)
-    put(folder, "python.json", told(python.changing(folder)))
+    put(folder, "python.json", told({"parts": python.changing(folder), **snapshot.write(folder)}))
     found = catalogue.gather(folder, _release())
     put(folder, "catalogue.json", told(found.listed))
     pages.write(folder, found, bundle.code(folder, core))

@@ -48,9 +48,14 @@ class Handler(SimpleHTTPRequestHandler):
         """No listings."""
         self.send_error(404)
 
+    def send_response(self, code: int, message: str | None = None) -> None:
+        """Note how it went."""
+        self.code = code
+        super().send_response(code, message)
+
     def end_headers(self) -> None:
         """Add what every answer carries."""
-        lasting = HASHED.search(self.path.split("?")[0])
+        lasting = self.code in (200, 304) and HASHED.search(self.path.split("?")[0])
         self.send_header("Cache-Control", "public, max-age=31536000, immutable" if lasting else "no-cache")
         self.send_header("Content-Security-Policy", self.policy)
         self.send_header("X-Content-Type-Options", "nosniff")
@@ -59,6 +64,7 @@ class Handler(SimpleHTTPRequestHandler):
             self.send_header("Vary", "Accept-Encoding")
         super().end_headers()
 
+    code = 0
     encoding = ""
     policy = ""
     heard: Callable[[str], object] = staticmethod(str)

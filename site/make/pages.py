@@ -19,7 +19,7 @@ def write(folder: Path, catalogue: Catalogue, code: dict[str, str]) -> None:
     """Write every page. `assets` names what a page loads, from its own folder."""
     icons = _icons(folder)
     manifest = put(folder, "manifest.webmanifest", told(_manifest(icons)))
-    named = {use: icons[name] for use, name in ICONS.items() if name in icons}
+    named = {use: icons[name] for use, name in ICONS.items()}
     given = {"catalogue": catalogue.listed, "data": catalogue.data, "assets": {**code, "manifest": manifest, **named}}
     run([prepare.node(), MAKE / "pages.mjs", folder], "Writing the pages", text=json.dumps(given))
 
@@ -34,11 +34,11 @@ def policy(folder: Path) -> str:
 
 def _icons(folder: Path) -> dict[str, str]:
     """Each icon's name in site/icons and where it went."""
-    files = sorted((SITE / "icons").glob("*.*")) if (SITE / "icons").exists() else []
+    files = sorted((SITE / "icons").glob("*.*"))
     return {file.name: keep(folder, f"icons/{file.name}", file.read_bytes()) for file in files}
 
 
 def _manifest(icons: dict[str, str]) -> dict[str, Any]:
     manifest = json.loads((SITE / "manifest.json").read_text("utf-8"))
-    found = [{**icon, "src": icons[icon["src"]]} for icon in manifest["icons"] if icon["src"] in icons]
+    found = [{**icon, "src": icons[icon["src"]]} for icon in manifest["icons"]]
     return {**manifest, "icons": found}

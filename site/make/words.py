@@ -12,9 +12,13 @@ from make.said import Sorry, say
 
 def main(words: list[str]) -> int:
     """Do what the words ask; 0 when it went well, else the exit status to leave with."""
-    asked = _parser().parse_args(words)
+    parser = _parser()
+    asked, rest = parser.parse_known_args(words)
+    if rest and asked.word != "test":
+        parser.error(f"{rest[0]} is not understood here")
+    asked.rest = rest
     if asked.word is None:
-        _parser().print_help()
+        parser.print_help()
         return 0
     try:
         if asked.word != "clean":
@@ -36,8 +40,7 @@ def _parser() -> argparse.ArgumentParser:
     build = words.add_parser("build", help="build dist/: plain files for any static host, under any path")
     build.add_argument("--into", type=Path, default=DIST, help="the folder to build into (default dist/)")
     build.add_argument("--compress", action="store_true", help="put .br and .gz copies beside the files")
-    test = words.add_parser("test", help="build, then run every check and every test")
-    test.add_argument("rest", nargs=argparse.REMAINDER, help="handed on to pytest")
+    words.add_parser("test", help="build, then run every check and every test; what follows goes to pytest")
     bench = words.add_parser("bench", help="measure the page: first answer, bytes, keystroke to answer")
     bench.add_argument("--runs", type=int, default=5, help="runs of each measure (default 5)")
     words.add_parser("clean", help="remove what was built and cached; the next run sets up afresh")

@@ -21,7 +21,7 @@ const root = /** @type {HTMLElement} */ (document.getElementById("page"));
 const { page = "index", file = "" } = root.dataset;
 
 const store = makeStore((state) => render(h(Page, { state, acts }), root));
-const python = startPython({ onState: (python, said) => store.set({ python, said }) });
+const python = startPython({ page, onState: (python, said) => store.set({ python, said }) });
 const offline = startOffline({ onState: (now) => store.set({ offline: now }) });
 const answering = makeAnswering(store, python.ask);
 const acts = makeActs(store, { ...answering, renew: () => offline.applyUpdate() });

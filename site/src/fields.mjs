@@ -4,6 +4,9 @@ import { pressed } from "./state-keys.mjs";
 
 /** @typedef {import("./shapes").Key} Key */
 
+/** A click so soon after the field was taken is the touch that took it, in milliseconds. */
+const ONE_TOUCH = 700;
+
 /** The field of a given, opened if it was folded away, and the caret put in; false when there is none.
  * @param {string} name @returns {boolean} */
 export function focusField(name) {
@@ -40,10 +43,15 @@ export function intoField(name, key) {
   field.dispatchEvent(new InputEvent("input", { bubbles: true }));
 }
 
-/** The text in hand, selected, so that typing takes its place. @param {Element} field */
+/**
+ * The text in hand, selected, so that typing takes its place; again after the touch that took it, which puts the caret somewhere.
+ * @param {Element} field
+ */
 export function selectAll(field) {
-  if (field instanceof HTMLInputElement && field.type === "text")
-    setTimeout(() => document.activeElement === field && field.select());
+  if (!(field instanceof HTMLInputElement) || field.type !== "text") return;
+  const taken = performance.now();
+  field.select();
+  field.addEventListener("click", () => performance.now() - taken < ONE_TOUCH && field.select(), { once: true });
 }
 
 /**

@@ -5,7 +5,7 @@
  * @typedef {"waking" | "ready" | "failed"} Waking
  * @typedef {import("./shapes").Request} Request
  * @typedef {import("./shapes").Reply} Reply
- * @typedef {{ onState: (state: Waking, say: string) => void, start?: () => Worker }} Wanted
+ * @typedef {{ onState: (state: Waking, say: string) => void, start?: (page: string, ordinary: boolean) => Worker, page?: string }} Wanted
  */
 
 const LONGEST_START = 60_000;
@@ -41,7 +41,8 @@ class Python {
   clock;
 
   /** @param {Wanted} wanted */
-  constructor({ onState, start = startWorker }) {
+  constructor({ onState, start = startWorker, page = "" }) {
+    this.page = page;
     this.onState = onState;
     this.start = start;
   }
@@ -60,7 +61,7 @@ class Python {
     this.starts += 1;
     this.ready = false;
     this.onState("waking", "");
-    const made = (this.worker = this.start());
+    const made = (this.worker = this.start(this.page, this.starts > 1));
     made.onmessage = ({ data }) => this.worker === made && this.hear(JSON.parse(data));
     made.onerror = (event) => {
       event.preventDefault();
@@ -119,6 +120,8 @@ class Python {
   }
 }
 
-function startWorker() {
-  return new Worker(new URL(WORKER, import.meta.url), { type: "module", name: "python" });
+/** Told which sum will be asked for first, and whether to leave the snapshot alone. @param {string} page @param {boolean} ordinary */
+function startWorker(page, ordinary) {
+  const address = new URL(`${WORKER}#${page}`, import.meta.url);
+  return new Worker(address, { type: "module", name: ordinary ? "ordinary" : "python" });
 }

@@ -1,9 +1,11 @@
 /**
- * What is kept on this device between visits, in the browser's own store. Where the store is shut everything goes on:
- * nothing is recalled, and `keep` answers false.
+ * What is kept on this device between visits, in the browser's own store. A page may be gone before the store has written, so
+ * what is under way also stands in a note that is written at once. Where the store is shut everything goes on: nothing is
+ * recalled, and `keep` answers false.
  */
 
 import { createStore, get, set } from "idb-keyval";
+import { noted, putAway, write } from "./state-note.mjs";
 
 /** A store that has not answered by then is taken to be shut, in milliseconds. */
 const PATIENCE = 1500;
@@ -13,9 +15,17 @@ let opened;
 
 const store = () => (opened ??= createStore("tenpenny", "kept"));
 
-/** What was kept under a name; undefined when nothing was, or the store is shut.
- * @param {string} name @returns {Promise<any>} */
+/**
+ * What was kept under a name; undefined when nothing was, or the store is shut.
+ * @param {string} name
+ * @returns {Promise<any>}
+ */
 export async function recall(name) {
+  const late = noted(name);
+  if (late !== undefined) {
+    keep(name, late);
+    return late;
+  }
   try {
     return await Promise.race([get(name, store()), new Promise((go) => setTimeout(go, PATIENCE))]);
   } catch {
@@ -23,11 +33,17 @@ export async function recall(name) {
   }
 }
 
-/** Keep a value; false when the store is shut.
- * @param {string} name @param {unknown} value @returns {Promise<boolean>} */
+/**
+ * Keep a value; false when the store is shut.
+ * @param {string} name
+ * @param {unknown} value
+ * @returns {Promise<boolean>}
+ */
 export async function keep(name, value) {
+  const note = write(name, value);
   try {
     await set(name, value, store());
+    putAway(name, note);
     return true;
   } catch {
     return false;

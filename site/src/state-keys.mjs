@@ -40,15 +40,26 @@ const MIXED = /(?<![\d.,/])(?:(\d+)[ -])?(\d+)\/(\d+)$/;
 const INCHES = /\s*(?:in|inch|inches|"|″)$/;
 const WHOLE = /(?<![\d.,/])(\d+)$/;
 
+/** Units of their own that stand in one row with the other keys. */
+const MOST = 3;
+
 /** @param {string} unit @returns {Key} */
 const unit = (unit) => ({ label: unit, name: unit, text: unit === "ft" ? " ft " : ` ${unit}` });
 
 /** @param {string} sign @returns {Key} */
 const sign = (sign) => ({ label: sign, name: SIGNS[sign] ?? sign, text: sign });
 
+/** Kinds for which the device should not show its number pad; all others are numbers first, with their units on our keys. */
+const WORDS = new Set(["choice", "text"]);
+
+/** The device's own pad for a kind. @param {string} kind */
+export function padFor(kind) {
+  return WORDS.has(kind) ? undefined : kind === "count" ? "numeric" : "decimal";
+}
+
 /** The rows of keys for an entry; none where the device's own keypad has all that is wanted.
- * @param {Pick<import("./shapes").Given, "kind" | "units">} given @param {Bench} bench @returns {Key[][]} */
-export function keysFor({ kind, units: named = [] }, bench) {
+ * @param {{ kind: string, units?: string[], limit?: { low: string } }} given @param {Bench} bench @returns {Key[][]} */
+export function keysFor({ kind, units: named = [], limit }, bench) {
   const inches = !/mm/.test(bench.mark) || /in|ft/.test(bench.unit);
   const marks = inches ? [...MARKS, ...(/32|64/.test(bench.mark) ? [THIRTY_SECOND] : [])] : [];
   if (kind === "length")
@@ -58,7 +69,9 @@ export function keysFor({ kind, units: named = [] }, bench) {
     ];
   if (kind === "reckoning") return [[..."+−×÷()"].map(sign), [...marks, SPACE], [...units(bench), RUB]];
   if (kind === "angle") return [[...ANGLES, sign("/"), SPACE, RUB, NEXT]];
-  return named.length ? [[...named.map(unit), SPACE, RUB, NEXT]] : [];
+  const under = limit?.low.startsWith("-") ? [sign("−")] : [];
+  const [mine, rest] = [[...under, ...named.map(unit)], [SPACE, RUB, NEXT]];
+  return named.length ? (mine.length > MOST ? [mine, rest] : [[...mine, ...rest]]) : [];
 }
 
 /** @param {Bench} bench */

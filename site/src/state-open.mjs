@@ -10,10 +10,11 @@ import { carried, typed } from "./state-entry.mjs";
 import { recall } from "./state-keep.mjs";
 import { asking, BENCH, opened } from "./state.mjs";
 
-/** JSON from an address of ours; raises when it cannot be had.
+/** JSON from an address of ours; raises when it cannot be had. The catalogue has one name for good: it is asked anew.
  * @param {string} address @returns {Promise<any>} */
 export async function fetched(address) {
-  const reply = await fetch(new URL(address, document.baseURI));
+  const cache = address === "catalogue.json" ? "no-cache" : "default";
+  const reply = await fetch(new URL(address, document.baseURI), { cache });
   if (!reply.ok) throw new Error(`${address}: ${reply.status}`);
   return await reply.json();
 }

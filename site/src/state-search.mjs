@@ -1,63 +1,65 @@
 /**
- * Finding a sum by what one wants to know: words in common with its questions, lightly stemmed, with the trade's other words.
+ * Finding a sum by what one wants to know: words in common with its questions, the rarer the better, and best when many of
+ * them stand in one question.
  * @typedef {import("./shapes").Listed} Listed
+ * @typedef {{ sum: Listed, fields: { weight: number, words: string[] }[], phrases: string[][] }} Entry
+ * @typedef {{ entries: Entry[], common: Map<string, number> }} Index
  */
 
-const IDLE = new Set(
-  (
-    "a an and are as at be by can do does for from give have how i if in into is it many me much my need of on one or " +
-    "so that the then this to want what when where which will with"
-  ).split(" "),
-);
+import { GROUPS, words } from "./words.mjs";
 
-/** Words that may stand for each other at the bench. */
-const ALIKE = [
-  "length long longer measure",
-  "width wide broad breadth",
-  "thick thickness",
-  "angle degree slope pitch tilt lean steep bevel",
-  "cost price money pay worth",
-  "board plank timber stock wood lumber",
-  "hole bore drill pilot pre-bore",
-  "mitre miter corner join frame",
-  "lid top cover",
-  "slot opening mouth gap",
-  "add plus sum tot total together",
-  "subtract minus less take",
-  "fraction sixteenth eighth inch mark",
-  "nail brad pin sprig",
-  "hopper splay tray flare",
-  "box chest case",
-  "polygon hexagon octagon sides",
-  "volume feet foot board-feet",
-];
-const GROUPS = new Map(
-  ALIKE.flatMap((line, at) => line.split(" ").map((word) => /** @type {const} */ ([stem(word), at]))),
-);
-const WEIGHTS = /** @type {const} */ ({ title: 5, question: 3, asks: 2, purpose: 1 });
+const WEIGHTS = /** @type {const} */ ({ title: 4, question: 3, asks: 3, purpose: 1 });
+const FIELDS = /** @type {const} */ (["title", "question", "asks", "purpose"]);
+/** What a whole question of the sum's own is worth beside its words one by one. */
+const PHRASE = 6;
+/** Of the best score, what the last that is shown must have. */
+const LEAST = 0.4;
+
+/** @type {WeakMap<Listed[], Index>} */
+const known = new WeakMap();
 
 /** The sums that share most with what is typed, best first; none for nothing typed.
  * @param {Listed[]} sums @param {string} typed @returns {Listed[]} */
 export function search(sums, typed) {
-  const wanted = words(typed);
-  const scored = sums.map((sum) => ({ sum, score: score(sum, wanted) })).filter((one) => one.score > 0);
+  const index = known.get(sums) ?? indexed(sums);
+  known.set(sums, index);
+  const wanted = [...new Set(words(typed))];
+  const scored = index.entries.map((entry) => ({ sum: entry.sum, score: score(entry, wanted, index) }));
   const best = Math.max(...scored.map((one) => one.score));
   return scored
-    .filter((one) => one.score > best / 4)
+    .filter((one) => one.score > 0 && one.score >= best * LEAST)
     .sort((a, b) => b.score - a.score)
     .map((one) => one.sum);
 }
 
-/** @param {Listed} sum @param {string[]} wanted */
-function score(sum, wanted) {
-  const found = wanted.map((word) => worth(sum, word));
-  return found.filter(Boolean).length * 2 < wanted.length ? 0 : found.reduce((all, one) => all + one, 0);
+/** @param {Listed[]} sums @returns {Index} */
+function indexed(sums) {
+  const entries = sums.map((sum) => ({
+    sum,
+    fields: FIELDS.map((field) => ({ weight: WEIGHTS[field], words: words([sum[field]].flat().join(" ")) })),
+    phrases: [sum.title, sum.question, ...sum.asks].map(words),
+  }));
+  const common = new Map();
+  for (const { fields } of entries)
+    for (const word of new Set(fields.flatMap((one) => one.words))) common.set(word, (common.get(word) ?? 0) + 1);
+  return { entries, common };
 }
 
-/** @param {Listed} sum @param {string} word */
-function worth(sum, word) {
-  const fields = /** @type {const} */ (["title", "question", "asks", "purpose"]);
-  return Math.max(...fields.map((field) => WEIGHTS[field] * nearest(words([sum[field]].flat().join(" ")), word)));
+/** @param {Entry} entry @param {string[]} wanted @param {Index} index */
+function score({ fields, phrases }, wanted, { entries, common }) {
+  const rare = (/** @type {string} */ word) => Math.log(1 + entries.length / (common.get(word) ?? 1));
+  const found = wanted.map((word) => Math.max(...fields.map((one) => one.weight * nearest(one.words, word))));
+  if (found.filter(Boolean).length * 2 < wanted.length) return 0;
+  const apart = wanted.reduce((all, word, at) => all + rare(word) * (found[at] ?? 0), 0);
+  return apart + PHRASE * Math.max(...phrases.map((phrase) => likeness(phrase, wanted, rare)));
+}
+
+/** How much of what is wanted stands in one question, less for what else stands there.
+ * @param {string[]} phrase @param {string[]} wanted @param {(word: string) => number} rare */
+function likeness(phrase, wanted, rare) {
+  const shared = wanted.reduce((all, word) => all + rare(word) * nearest(phrase, word), 0);
+  const weight = (/** @type {string[]} */ some) => some.reduce((all, word) => all + rare(word), 0);
+  return shared ? (shared * shared * 2) / (weight(wanted) + weight(phrase)) : 0;
 }
 
 /**
@@ -67,24 +69,7 @@ function worth(sum, word) {
  */
 function nearest(among, word) {
   if (among.includes(word)) return 1;
-  if (word.length > 1 && among.some((one) => one.startsWith(word))) return 0.7;
+  if (word.length > 2 && among.some((one) => one.startsWith(word))) return 0.7;
   const group = GROUPS.get(word);
   return group !== undefined && among.some((one) => GROUPS.get(one) === group) ? 0.5 : 0;
-}
-
-/** @param {string} text @returns {string[]} */
-function words(text) {
-  const found = text.toLowerCase().match(/[\p{L}\p{N}]+(?:-\p{L}+)*/gu) ?? [];
-  const telling = found.filter((word) => !IDLE.has(word));
-  return (telling.length ? telling : found).map(stem);
-}
-
-/** A word without its plural and -ing. @param {string} word */
-function stem(word) {
-  return word.length > 4
-    ? word
-        .replace(/(?:ies|y)$/, "i")
-        .replace(/(?:(?<=[sxz]|[cs]h)es|(?<!s)s|ing|ed)$/, "")
-        .replace(/e$/, "")
-    : word;
 }

@@ -1,5 +1,6 @@
 /**
- * The one place where the state is held. Until it is begun, changes are gathered and nothing is drawn.
+ * The one place where the state is held. Until it is begun, changes are gathered and nothing is drawn. A change made while
+ * the page is being drawn (a field that is taken away gives up the caret) is drawn after that, never within.
  * @typedef {import("./shapes").State} State
  */
 
@@ -7,14 +8,30 @@
 export function makeStore(paint) {
   let state = /** @type {State} */ ({});
   let begun = false;
+  let painting = false;
+  let again = false;
+
+  function draw() {
+    again = true;
+    if (!begun || painting) return;
+    painting = true;
+    try {
+      for (; again; paint(state)) again = false;
+    } finally {
+      painting = false;
+    }
+  }
   return {
     get: () => state,
     /** @param {Partial<State>} change */
     set(change) {
       state = { ...state, ...change };
-      if (begun) paint(state);
+      draw();
     },
-    /** The first state; what was set before stands. @param {State} first */
+    /**
+     * The first state; what was set before stands.
+     * @param {State} first
+     */
     begin(first) {
       state = { ...first, ...state };
       begun = true;

@@ -1,6 +1,8 @@
 // Python's own thread. Says {"ready": true} once Python is awake; from then on each message is a request as JSON text, with
-// an id, and each reply is JSON text with the same id.
+// an id, and each reply is JSON text with the same id. Python wakes from the snapshot, or else starts the ordinary way.
 import { boot } from "./boot.mjs";
+import { wake } from "./boot-snapshot.mjs";
+import { asking, filesOf } from "./late.mjs";
 import { Store } from "./store.mjs";
 
 const base = new URL("../", import.meta.url).href;
@@ -27,38 +29,98 @@ async function anywhere(wanted, options) {
   return kept;
 }
 
+/** @type {import("pyodide").PyodideConfig} */
+const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info: CORE.info, packages: {} } };
+const glue = import(`${core}pyodide.asm.js`);
+const named = anywhere(new URL("python.json", base), { cache: "no-cache" }).then((response) => response.json());
+
+/** @param {string} name */
+const file = async (name) => (await anywhere(new URL(name, base))).arrayBuffer();
+
+/** @typedef {(request: string) => Promise<string>} Ask */
+
+const LACKING = /"fault": ?"ModuleNotFoundError/;
+
+/** Something begun before it is awaited: should it fail, that is heard there. @template T @param {Promise<T>} begun */
+function early(begun) {
+  begun.catch(() => {});
+  return begun;
+}
+
 /** What is in a gzipped JSON file. @param {string} name */
 async function unpacked(name) {
-  const { body } = await fetch(new URL(name, base));
+  const { body } = await anywhere(new URL(name, base));
   return new Response(body?.pipeThrough(new DecompressionStream("gzip"))).json();
 }
 
-async function files() {
-  const parts = await (await fetch(new URL("python.json", base), { cache: "no-cache" })).json();
-  return Promise.all(parts.map(unpacked));
+/**
+ * From the snapshot. The code of the sum that the page shows, named in this worker's address, is fetched meanwhile.
+ * @returns {Promise<Ask>}
+ */
+async function quickly() {
+  const wasm = early(WebAssembly.compileStreaming(anywhere(`${core}pyodide.asm.wasm`)));
+  const { snapshot, sums } = await named;
+  const coming = new Map(filesOf(sums, self.location.hash.slice(1)).map((name) => [name, early(file(name))]));
+  const python = await wake({ config, glue, wasm, snapshot: early(file(snapshot)) });
+  const { bring, ask } = asking(python, sums, (name) => coming.get(name) ?? file(name));
+  await bring(self.location.hash.slice(1));
+  return ask;
 }
 
-/** @type {import("pyodide").PyodideConfig} */
-const config = {
-  indexURL: core,
-  packageBaseUrl: core,
-  stdLibURL: `${core}python_stdlib.zip`,
-  lockFileContents: { info: CORE.info, packages: {} },
-  createPyodideModule: async (/** @type {unknown} */ settings) => (await glue).default(settings),
-};
-const glue = import(`${core}pyodide.asm.js`);
+/** With everything imported anew. @returns {Promise<Ask>} */
+async function ordinarily() {
+  const stdLibURL = `${core}python_stdlib.zip`;
+  const createPyodideModule = async (/** @type {unknown} */ settings) => (await glue).default(settings);
+  const files = named.then(({ parts }) => Promise.all(parts.map(unpacked)));
+  const answer = await boot({ config: { ...config, stdLibURL, createPyodideModule }, files });
+  return async (request) => answer(request);
+}
 
-const door = boot({ config, files: files() });
-self.onmessage = async ({ data }) => self.postMessage((await door)(data));
-door.then(
-  () => self.postMessage('{"ready": true}'),
+/** The second way when the first fails: said in the console, and what may be damaged is fetched again for the next time. */
+async function started() {
+  if (self.name === "ordinary") return { ask: await ordinarily(), way: "ordinary" };
+  try {
+    return { ask: await quickly(), way: "snapshot" };
+  } catch (fault) {
+    console.warn(`Python starts the ordinary way: ${fault}`);
+    const ask = await ordinarily();
+    void mend().catch(() => {}); // offline: there is nothing to mend with
+    return { ask, way: "ordinary" };
+  }
+}
+
+/**
+ * A question that needs a module which the snapshot lacks is asked again of a Python that has them all.
+ * @param {string} request
+ */
+async function answered(request) {
+  const { ask, way } = await python;
+  const reply = await ask(request).catch((fault) => lost(request, fault));
+  if (way === "ordinary" || !LACKING.test(reply)) return reply;
+  const whole = ordinarily().then((again) => ({ ask: again, way: "ordinary" }));
+  return whole.then(
+    (found) => ((python = whole), found.ask(request)),
+    () => reply,
+  );
+}
+
+/** @param {string} request @param {unknown} fault */
+function lost(request, fault) {
+  const reply = { id: JSON.parse(request).id, ok: false, refusals: [], givens: {}, fault: `ModuleNotFoundError: ${fault}` };
+  return JSON.stringify(reply);
+}
+
+let python = started();
+self.onmessage = async ({ data }) => self.postMessage(await answered(data));
+python.then(
+  ({ way }) => self.postMessage(JSON.stringify({ ready: true, way })),
   async (fault) => {
     await mend().catch(() => {}); // offline: there is nothing to mend with
     self.postMessage(JSON.stringify({ failed: String(fault?.message ?? fault) }));
   },
 );
 
-/** Python did not start: perhaps a file that is kept was damaged. What is, is fetched again before the next try. */
+/** Perhaps a file that is kept was damaged. What is, is fetched again before the next try. */
 async function mend() {
   const store = await Store.open(base);
   const files = (await store.listed())?.files ?? [];

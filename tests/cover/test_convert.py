@@ -73,7 +73,7 @@ def test_a_table_of_a_whole_inch_can_be_had() -> None:
 def test_it_prints_on_the_rule_chosen() -> None:
     """The rule in hand wins over the bench's; what is left over is never hidden."""
     text = calc.answer("convert", Bench(mark="mm"), length="16 mm", mark="1/32").text
-    assert "On your rule: 5/8 in, strong by 0.12 mm (16 mm)" in text
+    assert "Mark on your rule: 5/8 in, strong by 0.12 mm (16 mm)" in text
 
 
 def test_feet_are_told_from_one_foot_on() -> None:

@@ -116,12 +116,13 @@ def test_a_frame_too_small_for_any_triangle_has_none() -> None:
     [
         ({"first": "15 in"}, "second"),
         ({"second": "15 in"}, "first"),
-        ({"first": "30 in", "second": "3 in"}, "second"),
+        ({"first": "21 in", "second": "15 in"}, "first"),
+        ({"first": "15 in", "second": "3 in"}, "second"),
         ({"width": "0 in"}, "width"),
     ],
 )
 def test_what_is_no_frame_is_refused_by_name(more: dict[str, str], field: str) -> None:
-    """One diagonal alone, two that no frame has, a side of nothing."""
+    """One diagonal alone, one that closes no triangle with the sides, a side of nothing."""
     with pytest.raises(Refused) as refused:
         calc.answer("diagonal", **{"length": "12 in", "width": "9 in", **more})
     assert refused.value.refusals[0].field == field

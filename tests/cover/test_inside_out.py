@@ -74,7 +74,7 @@ def test_one_litre_is_a_cube_of_a_hand_s_breadth() -> None:
     """100 mm each way inside: exactly a litre, 61.0 cubic inches."""
     answer = boxed("inside", (100, 100, 100), 12)
     assert answer["capacity"] == 10**6
-    assert "Holds: 61 in³ (1 l)" in answer.text
+    assert "Capacity: 61 in³ (1 l)" in answer.text
 
 
 def test_a_bottom_is_as_thick_as_the_sides_unless_it_is_told() -> None:

@@ -123,6 +123,7 @@ def test_a_leg_that_leans_one_way_only_leans_along_that_line(rake: str, splay: s
         ({"rake": "10", "sight": "0"}, "sight"),
         ({"splay": "10", "sight": "90"}, "sight"),
         ({"splay": "40", "sight": "80"}, "sight"),
+        ({"lean": "0", "sight": "30"}, "sight"),
         ({"rake": "46", "splay": "0"}, "rake"),
         ({"rake": "10"}, "splay"),
         ({"rake": "10", "splay": "10", "lean": "10"}, "lean"),

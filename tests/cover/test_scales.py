@@ -31,11 +31,17 @@ REGISTRY = pint.UnitRegistry()
         ("spread", "160 g/m²", "160 gram/meter**2"),
         ("coverage", "250 ft²/gal", "250 foot**2/gallon"),
         ("coverage", "6 m² per litre", "6 meter**2/liter"),
+        ("liquid", "750 ml", "750 milliliter"),
+        ("liquid", "1 US quart", "1 quart"),
+        ("liquid", "0.5 US gal", "0.5 gallon"),
+        ("liquid", "8 US fl oz", "8 fluid_ounce"),
     ],
 )
 def test_units_agree_with_pints_own_registry(kind: str, text: str, there: str) -> None:
     """Each unit is as many of its base unit as pint's default definitions have it."""
-    base = {"mass": "kg", "force": "N", "pressure": "MPa", "spread": "g/m**2", "coverage": "m**2/liter"}[kind]
+    base = {"mass": "kg", "force": "N", "pressure": "MPa", "spread": "g/m**2", "coverage": "m**2/liter"}.get(
+        kind, "mm**3"
+    )
     assert float(SCALES[kind].read(text).value) == pytest.approx(REGISTRY.Quantity(there).to(base).magnitude, rel=1e-9)
 
 

@@ -1,22 +1,43 @@
-"""Pyodide under Node, started once from the files that the page loads."""
+"""Pyodide under Node, started once each way from the files that the page loads."""
 
+import json
 import subprocess
+import zipfile
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
-from make import prepare, python
+from make import prepare, python, snapshot
+from make.places import PYODIDE
 
 HERE = Path(__file__).parent
+Ask = Callable[[str], str]
 
 
 @pytest.fixture(scope="session")
-def in_the_browser(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Callable[[str], str]]:
-    """Ask the browser's Python: a request as one line of JSON in, the reply out."""
+def in_the_browser(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
+    """Ask the browser's Python, started the ordinary way: a request as one line of JSON in, the reply out."""
     folder = tmp_path_factory.mktemp("python")
-    parts = [folder / name for name in python.changing(folder)]
-    words = [prepare.node(), HERE / "pyodide.mjs", *parts]
-    with subprocess.Popen(words, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, encoding="utf-8") as process:
+    with asking("pyodide.mjs", *(folder / name for name in python.changing(folder))) as ask:
+        yield ask
+
+
+@pytest.fixture(scope="session")
+def from_the_snapshot(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
+    """The same, woken from the snapshot, with a standard library that has nothing in it."""
+    folder = tmp_path_factory.mktemp("snapshot")
+    (folder / "python.json").write_text(json.dumps(snapshot.write(folder)))
+    zipfile.ZipFile(folder / "empty.zip", "w").close()
+    with asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE) as ask:
+        yield ask
+
+
+@contextmanager
+def asking(script: str, *words: Path) -> Iterator[Ask]:
+    """Ask a script, a line at a time."""
+    told = [prepare.node(), HERE / script, *words]
+    with subprocess.Popen(told, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, encoding="utf-8") as process:
         assert process.stdin
         assert process.stdout
 

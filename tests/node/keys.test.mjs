@@ -58,3 +58,10 @@ test("the keys fit the kind of entry and the rule in hand", () => {
   assert.deepEqual(names("count", INCHES), []);
   assert.deepEqual(names("mass", INCHES, ["kg", "lb"]).slice(0, 2), ["kg", "lb"]);
 });
+
+test("many units have a row to themselves; below nothing there is a minus", () => {
+  const rows = keysFor({ kind: "pressure", units: ["GPa", "kPa", "MPa", "psi"] }, INCHES);
+  assert.deepEqual(rows[0].map(({ label }) => label), ["GPa", "kPa", "MPa", "psi"]);
+  const cold = keysFor({ kind: "temperature", units: ["°C", "°F"], limit: { low: "-10 °C" } }, INCHES);
+  assert.deepEqual(cold.flat().slice(0, 3).map(({ label }) => label), ["−", "°C", "°F"]);
+});

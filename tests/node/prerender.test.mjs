@@ -96,3 +96,20 @@ test("the worked example stands in the fields and the answers", () => {
   assert.match(html, /<input[^>]*name="rise"[^>]*value="3 in"/);
   assert.match(html, /id="a-angle"/);
 });
+
+test("every page leads to the licences; a sum's page to where it comes from", () => {
+  for (const page of [PAGES.index, PAGES.slope]) assert.match(page, /<a href="licences\.txt">/);
+  assert.match(PAGES.slope, /<a href="#sources">/);
+  assert.match(PAGES.slope, /<section[^>]*id="sources"/);
+});
+
+test("a sum that is not there is not offered to carry on with", () => {
+  const carry_on = [
+    { to: "slope", why: "", givens: {} },
+    { to: "nowhere", why: "", givens: {} },
+  ];
+  const data = { ...SUM, worked: { ...WORKED, carry_on } };
+  const html = renderPage({ page: "slope", catalogue: CATALOGUE, data, assets: ASSETS });
+  assert.match(html, /href="slope\.html"/);
+  assert.doesNotMatch(html, /nowhere/);
+});

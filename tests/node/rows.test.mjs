@@ -52,3 +52,11 @@ test("Python reads the rows that hold something", () => {
     "2 x 1 in; 3 x ",
   );
 });
+
+test("where the first cell is free text, an x may stand in it", () => {
+  assert.deepEqual(cells("Box lid x 70 mm; X-ray film ✕ 4 in; x 30 mm", 2, true), [
+    ["Box lid", "70 mm"],
+    ["X-ray film", "4 in"],
+    ["", "30 mm"],
+  ]);
+});

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import pytest
 from elsewhere import built, changed, copied
-from make import dist
 from make.places import ROOT
 
 SMALL = 200_000  # bytes: what a change to a sum may cost those who have the page already (the user's limit)
@@ -20,17 +19,21 @@ def content(folder: Path) -> Files:
 
 
 @pytest.fixture(scope="module")
-def here(tmp_path_factory: pytest.TempPathFactory) -> Files:
-    """What this project builds."""
-    folder = tmp_path_factory.mktemp("here") / "dist"
-    dist.build(folder)
-    return content(folder)
+def project(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A copy of this project, as it stands."""
+    return copied(tmp_path_factory.mktemp("project"))
 
 
 @pytest.fixture(scope="module")
-def copy(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A copy of this project at another place."""
-    return copied(tmp_path_factory.mktemp("elsewhere"))
+def here(project: Path) -> Files:
+    """What it builds."""
+    return content(built(project))
+
+
+@pytest.fixture(scope="module")
+def copy(project: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The same at another place."""
+    return copied(tmp_path_factory.mktemp("elsewhere"), project)
 
 
 def test_a_second_build_has_the_same_bytes(here: Files, copy: Path) -> None:
@@ -44,15 +47,16 @@ def test_a_change_to_a_sum_is_little_to_fetch(here: Files, copy: Path) -> None:
     """Only our own Python, that sum's page and data, and the lists change; together they stay small."""
     changed(copy, "calc/sums/slope.py", 'label="Rise"', 'label="Height gained"')
     new = {name: found for name, found in content(built(copy)).items() if here.get(name) != found}
-    allowed = r"python/sums-\d-\w+\.gzip|data/slope-\w+\.json|slope\.html|python\.json|catalogue\.json|sw\.js"
+    ours = r"python/sums-\d-\w+\.gzip|python/sums/slope-\w+\.code|data/slope-\w+\.json|slope\.html"
+    allowed = ours + r"|python\.json|catalogue\.json|sw\.js"
     assert [name for name in new if not re.fullmatch(allowed, name)] == []
     assert "slope.html" in new
     assert sum(len(found) for found in new.values()) < SMALL
 
 
-def test_no_file_tells_where_it_was_built(here: Files) -> None:
+def test_no_file_tells_where_it_was_built(here: Files, project: Path) -> None:
     """No folder of this machine stands in what is published."""
-    assert [name for name, found in here.items() if str(ROOT).encode() in found] == []
+    assert [name for name, found in here.items() if any(str(home).encode() in found for home in (ROOT, project))] == []
 
 
 def test_every_address_is_relative(here: Files) -> None:
@@ -73,8 +77,9 @@ def test_the_service_worker_lists_every_file(here: Files) -> None:
 
 def test_what_is_named_by_its_hash_is_found(here: Files) -> None:
     """python.json and the catalogue name files that are there."""
+    python = json.loads(here["python.json"])
     named = [
-        *json.loads(here["python.json"]),
+        *(python["snapshot"], *python["parts"], *(name for each in python["sums"].values() for name in each)),
         *(one["data"] for one in json.loads(here["catalogue.json"])["sums"]),
     ]
     assert [name for name in named if name not in here] == []

@@ -11,6 +11,8 @@ import { Table } from "./table.mjs";
 /** Single answers shown before the rest is folded, when there are many. */
 const MANY = 9;
 const FIRST = 6;
+/** Kinds that may fall between two marks. */
+const MARKED = new Set(["length", "fine", "angle"]);
 
 /**
  * The answers, the first of them largest, and how they stand to what is in the fields.
@@ -96,7 +98,7 @@ function Others({ answers, held }) {
  * @param {{ answer: Answer }} props */
 function Left({ answer: { kind, left, also } }) {
   const told = [left, also].filter(Boolean).join(" · ");
-  return told || kind === "length" || kind === "angle" ? h("p", { class: "left" }, told) : null;
+  return told || MARKED.has(kind) ? h("p", { class: "left" }, told) : null;
 }
 
 /** Warnings stand right under the main answer: in words and with a sign, not by a colour alone.

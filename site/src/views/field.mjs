@@ -1,7 +1,9 @@
 import { h } from "preact";
+import { padFor } from "../state-keys.mjs";
 import { Note, Tag } from "./about.mjs";
 import { ChoiceField } from "./choice.mjs";
 import { factsOf } from "./facts.mjs";
+import { combobox, offered, Picks } from "./picks.mjs";
 import { RowsField } from "./rows.mjs";
 
 /**
@@ -9,15 +11,6 @@ import { RowsField } from "./rows.mjs";
  * @typedef {import("../shapes").Given} Given
  * @typedef {{ given: Given, state: State, acts: import("../shapes").Acts }} Props
  */
-
-const PADS = new Map([
-  ["count", "numeric"],
-  ["length", "decimal"],
-  ["angle", "decimal"],
-  ["number", "decimal"],
-  ["money", "decimal"],
-  ["reckoning", "decimal"],
-]);
 
 /** One given as a labelled field of its kind. @param {Props} props */
 export function Field(props) {
@@ -27,12 +20,15 @@ export function Field(props) {
 }
 
 /** @param {Props} props */
-function TextField({ given, state, acts }) {
+function TextField(props) {
+  const { given, state, acts } = props;
   const facts = factsOf(state, given);
+  const found = offered(props, facts.text);
   const held = state.focus === given.name;
   const kind = [
     "field",
     given.kind,
+    given.search && "searched",
     held && "held",
     facts.refusal && "refused",
     facts.answered && "answered",
@@ -48,19 +44,18 @@ function TextField({ given, state, acts }) {
       given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
       h("input", {
         ...common(given, facts),
-        inputMode: PADS.get(given.kind),
+        ...(given.search && combobox(props, found.length > 0)),
+        inputMode: padFor(given.kind),
         value: facts.text,
-        onInput: (event) => acts.type(given.name, event.currentTarget.value),
+        onInput: (event) => {
+          acts.type(given.name, event.currentTarget.value);
+          if (!held) acts.hold(given.name);
+        },
       }),
-      given.unit && h("span", { class: "unit" }, given.unit),
+      given.unit && !facts.answered && h("span", { class: "unit" }, given.unit),
       h(Tag, { given, facts }),
     ),
-    given.search &&
-      h(
-        "datalist",
-        { id: `l-${given.name}` },
-        (given.options ?? []).map(({ label }) => h("option", { value: label })),
-      ),
+    given.search && h(Picks, { ...props, found }),
     h(Note, { given, facts, acts }),
   );
 }
@@ -75,8 +70,7 @@ function common(given, facts) {
     autoCapitalize: "off",
     spellcheck: false,
     enterKeyHint: /** @type {const} */ ("next"),
-    list: given.search ? `l-${given.name}` : undefined,
-    placeholder: facts.answered || given.default,
+    placeholder: facts.answered || given.default || (given.search ? "a part of its name" : ""),
     "aria-invalid": facts.refusal ? /** @type {const} */ ("true") : undefined,
     "aria-describedby": `r-${given.name} n-${given.name}`,
   };

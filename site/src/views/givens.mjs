@@ -104,13 +104,13 @@ function held(acts) {
 }
 
 /**
- * Focus that goes to another field or to our keys is not given up.
+ * Focus that goes to our keys or to the names under a field is not given up.
  * @param {import("../shapes").Acts} acts
  * @returns {(event: FocusEvent) => void}
  */
 function released(acts) {
   return ({ relatedTarget }) => {
-    if (!(relatedTarget instanceof Element && relatedTarget.closest(".keys"))) acts.release();
+    if (!(relatedTarget instanceof Element && relatedTarget.closest(".keys, .picks"))) acts.release();
   };
 }
 

@@ -47,10 +47,20 @@ export function Home({ state, acts }) {
       { id: "sums", tabIndex: -1, "aria-labelledby": "sums-title" },
       h("h2", { id: "sums-title" }, h("span", null, "In the order of the work")),
       h(
+        "nav",
+        { class: "chips moments", "aria-label": "Moments of the work" },
+        quick.map(({ id, title }) => h("a", { key: id, href: `#m-${id}` }, title)),
+      ),
+      h(
         "div",
         { class: "stick" },
         quick.map(({ id, title }) =>
-          h("section", { key: id }, h("h3", null, title), h(List, { sums: sums.filter((sum) => sum.moment === id) })),
+          h(
+            "section",
+            { key: id, id: `m-${id}`, tabIndex: -1 },
+            h("h3", null, title),
+            h(List, { sums: sums.filter((sum) => sum.moment === id) }),
+          ),
         ),
       ),
     ),

@@ -57,5 +57,11 @@ function Foot({ state }) {
       "Where a load, a wall or a safety rule is at stake, your local codes and licensed trades have the last word.",
     ),
     h("p", null, "No account, no tracking. What you type stays on this device."),
+    h(
+      "p",
+      { class: "papers" },
+      state.sum && h("a", { href: "#sources" }, "Where this sum comes from"),
+      h("a", { href: "licences.txt" }, "Licences, and where the source texts are"),
+    ),
   );
 }

@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { padFor } from "../state-keys.mjs";
 import { cells, changed, kept } from "../state-rows.mjs";
 import { Note, Tag } from "./about.mjs";
 import { factsOf } from "./facts.mjs";
@@ -90,7 +91,7 @@ function Cell({ column, name, text, held, type }) {
           placeholder: column.default,
           autoComplete: "off",
           spellcheck: false,
-          inputMode: column.kind === "count" ? "numeric" : column.kind === "text" ? "text" : "decimal",
+          inputMode: padFor(column.kind),
           enterKeyHint: "next",
           onInput: (event) => type(event.currentTarget.value),
         }),

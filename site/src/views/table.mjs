@@ -46,13 +46,12 @@ function Row({ row, columns }) {
     null,
     row.map((cell, at) => {
       const { label = "", kind = "" } = columns[at] ?? {};
-      const figure = [h(Measure, { text: cell.text }), cell.left && h("span", { class: "left" }, cell.left)];
-      if (!at) return h("th", { scope: "row", class: kind }, figure);
       return h(
-        "td",
-        { class: `${kind}${cell.text ? "" : " empty"}` },
+        at ? "td" : "th",
+        { class: `${kind}${cell.text ? "" : " empty"}`, scope: at ? undefined : "row" },
         h("span", { class: "name", "aria-hidden": "true" }, label),
-        figure,
+        h(Measure, { text: cell.text }),
+        cell.left && h("span", { class: "left" }, cell.left),
       );
     }),
   );

@@ -46,7 +46,7 @@ const BASES = {
 export function Sources({ sum }) {
   return h(
     "section",
-    { class: "sources", "aria-labelledby": "sources-title" },
+    { class: "sources", id: "sources", tabIndex: -1, "aria-labelledby": "sources-title" },
     h("h2", { id: "sources-title" }, h("span", null, "Where it comes from")),
     h(
       "ul",

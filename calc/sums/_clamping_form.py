@@ -1,0 +1,120 @@
+"""What clamping asks for, and what it tells."""
+
+from calc.declare import Answer
+from calc.kinds import Choice, Given, Length, Limit, Number, Option
+from calc.measures import Force, Pressure, Temperature
+
+AIR = Limit("-10 °C", "50 °C")
+GIVENS: tuple[Given, ...] = (
+    Length(
+        name="length",
+        label="Length of the joint",
+        help="The glued face, the long way.",
+        limit=Limit("1/4 in", "5 m"),
+    ),
+    Length(
+        name="width",
+        label="Width of the joint",
+        help="The glued face, the other way: for an edge joint the thickness of the wood.",
+        limit=Limit("1/8 in", "1 m"),
+    ),
+    Length(
+        name="through",
+        label="Wood over the joint",
+        help="From the clamp's jaw to the glue, cauls counted: the pressure fans out through it.",
+        limit=Limit("1/8 in", "2 ft"),
+    ),
+    Choice(
+        name="wood",
+        label="Wood",
+        help="Which end of the scale is it nearer to?",
+        default="light",
+        default_why="the lower pressure, which starves no joint",
+        options=(Option("light", "Light, as pine or poplar"), Option("dense", "Dense, as oak or beech")),
+    ),
+    Pressure(
+        name="own",
+        label="Pressure of your own",
+        help="On the joint, as the maker of the glue asks for it: 1 MPa or 150 psi.",
+        optional=True,
+        limit=Limit("50 kPa", "5000 kPa"),
+    ),
+    Force(
+        name="clamp",
+        label="What one clamp gives",
+        help="As its maker states it, in N, kN or lbf; then there are clamps enough for the force as well.",
+        optional=True,
+        limit=Limit("50 N", "50 kN"),
+    ),
+    Number(
+        name="minutes",
+        label="The bottle says to clamp for",
+        help="The time in the clamps printed on the label, in minutes.",
+        unit="min",
+        optional=True,
+        limit=Limit("1", "2880"),
+    ),
+    Temperature(
+        name="label_at",
+        label="At a temperature of",
+        help="What the label gives that time for.",
+        default="20 °C",
+        default_why="a warm room, where the label says nothing",
+        limit=AIR,
+    ),
+    Temperature(
+        name="shop",
+        label="Your shop",
+        help="The temperature of wood and air where the joint will stand.",
+        default="20 °C",
+        default_why="a warm room",
+        limit=AIR,
+    ),
+    Temperature(
+        name="coldest",
+        label="The bottle's lowest temperature",
+        help="Under which its maker says not to use it.",
+        optional=True,
+        limit=AIR,
+    ),
+)
+ANSWERS = (
+    Answer(
+        name="clamps",
+        label="Clamps",
+        kind="count",
+        help="Enough to reach all of the joint; and enough for the force, where you say what one gives.",
+    ),
+    Answer(name="each_force", label="Each clamp must press", kind="force"),
+    Answer(name="spacing", label="Between clamps", kind="length"),
+    Answer(name="first", label="First clamp from the end", kind="length"),
+    Answer(
+        name="wait_said",
+        label="Leave it clamped, low confidence",
+        kind="text",
+        help="By the bottle's own label; longer where the shop is colder, never shorter where it is warmer.",
+    ),
+    Answer(name="force", label="On the joint in all", kind="force"),
+    Answer(
+        name="pressure",
+        label="Pressure on the joint",
+        kind="pressure",
+        help="From memory of the Wood Handbook, check, unless it is your own.",
+    ),
+    Answer(name="area", label="Area of the joint", kind="area"),
+    Answer(name="apart", label="Clamps no further apart than", kind="length"),
+    Answer(name="by_reach", label="Clamps to reach all of the joint", kind="count"),
+    Answer(name="by_force", label="Clamps for the force alone", kind="count"),
+    Answer(name="across", label="Rows of clamps across the joint", kind="count"),
+    Answer(name="colder", label="Degrees colder than the label", kind="number", places=1),
+    Answer(name="wait", label="Minutes in the clamps", kind="number", places=1),
+    Answer(
+        name="marks",
+        label="Clamps from one end",
+        kind="rows",
+        columns=(
+            Answer(name="clamp", label="Clamp", kind="count"),
+            Answer(name="mark", label="At", kind="length"),
+        ),
+    ),
+)

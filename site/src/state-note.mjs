@@ -1,0 +1,46 @@
+/** Notes of what is being written to the store, kept where writing takes no time. Long values get none: they can be had again. */
+
+const LONGEST = 20_000;
+
+/** @param {string} name */
+const key = (name) => `tenpenny ${name}`;
+
+/**
+ * Note a value; the note as it stands, "" when there is none.
+ * @param {string} name
+ * @param {unknown} value
+ * @returns {string}
+ */
+export function write(name, value) {
+  const note = JSON.stringify(value);
+  try {
+    if (note.length <= LONGEST) localStorage.setItem(key(name), note);
+    else localStorage.removeItem(key(name));
+    return note.length <= LONGEST ? note : "";
+  } catch {
+    return "";
+  }
+}
+
+/**
+ * Put a note away once its value is kept, unless a later one took its place.
+ * @param {string} name
+ * @param {string} note
+ */
+export function putAway(name, note) {
+  if (note && localStorage.getItem(key(name)) === note) localStorage.removeItem(key(name));
+}
+
+/**
+ * A value noted and never put away; undefined when there is none.
+ * @param {string} name
+ * @returns {any}
+ */
+export function noted(name) {
+  try {
+    const note = localStorage.getItem(key(name));
+    return note === null ? undefined : JSON.parse(note);
+  } catch {
+    return undefined;
+  }
+}

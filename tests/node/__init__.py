@@ -1,0 +1,1 @@
+"""The page's code and the browser's Python, in Node."""

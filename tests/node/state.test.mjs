@@ -1,0 +1,40 @@
+// The store of the page's state.
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { makeStore } from "../../site/src/state-store.mjs";
+
+test("what is set before the beginning stands, and is drawn with the first change", () => {
+  const drawn = [];
+  const store = makeStore((state) => drawn.push(state));
+  store.set({ python: "ready" });
+  store.begin({ python: "waking", page: "slope" });
+  assert.deepEqual(drawn, []);
+  store.set({ focus: "rise" });
+  assert.deepEqual(drawn, [{ python: "ready", page: "slope", focus: "rise" }]);
+});
+
+test("a change made while drawing is drawn afterwards, not within", () => {
+  const steps = [];
+  const store = makeStore(({ focus }) => {
+    steps.push(`draw ${focus}`);
+    if (focus === "rise") store.set({ focus: "" });
+    steps.push(`drawn ${focus}`);
+  });
+  store.begin({});
+  store.set({ focus: "rise" });
+  assert.deepEqual(steps, ["draw rise", "drawn rise", "draw ", "drawn "]);
+});
+
+test("a drawing that fails does not stop the next", () => {
+  let fails = true;
+  const drawn = [];
+  const store = makeStore(({ page }) => {
+    if (fails) throw new Error("no");
+    drawn.push(page);
+  });
+  store.begin({});
+  assert.throws(() => store.set({ page: "one" }));
+  fails = false;
+  store.set({ page: "two" });
+  assert.deepEqual(drawn, ["two"]);
+});
