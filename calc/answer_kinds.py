@@ -15,7 +15,8 @@ class Answer:
     "fine" is a length too small for a rule, such as the thickness of a nail. Volumes are in cubic millimetres,
     board feet in board feet, percents in hundredths (12 prints 12%), temperatures in degrees Celsius; masses, forces
     and their like in the base unit of their scale in `calc.scales`.
-    `places` is for numbers and percents. An answer whose value is None is not shown.
+    `places` is for numbers and percents. An answer whose value is None is not shown; nor one with `shown` False, which
+    says another again, until a part is cut otherwise.
     """
 
     name: str
@@ -24,6 +25,7 @@ class Answer:
     help: str = ""
     places: int = 2
     columns: tuple["Answer", ...] = ()
+    shown: bool = True
 
     def __post_init__(self) -> None:
         if self.kind not in KINDS or bool(self.columns) != (self.kind == "rows"):

@@ -1,6 +1,6 @@
 """An answered question: typed values, how each prints, the working, the cautions; for people or machines."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -28,6 +28,23 @@ class Given:
         return {"typed": self.typed, "read": self.read, "unit": self.unit}
 
 
+def table(answer: Answer, rows: Sequence[Values], bench: Bench) -> list[str]:
+    """A table as lines of text: its label, its columns' labels, its rows."""
+    cells = [[cell(column, row.get(column.name), bench) for column in answer.columns] for row in rows]
+    told = [[", ".join(filter(None, (one["text"], one["left"]))) for one in row] for row in cells]
+    return [f"{answer.label}:", *(f"  {line}" for line in in_columns([[c.label for c in answer.columns], *told]))]
+
+
+def in_columns(rows: Sequence[Sequence[str]]) -> list[str]:
+    """Rows of words as lines, each column as wide as its longest word.
+
+    >>> in_columns([["lid", "184 mm"], ["bottom", "9 mm"]])
+    ['lid     184 mm', 'bottom  9 mm']
+    """
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    return ["  ".join(word.ljust(wide) for word, wide in zip(row, widths, strict=True)).rstrip() for row in rows]
+
+
 @dataclass(frozen=True)
 class Result:
     """One question answered. `values` holds the numbers themselves: millimetres, degrees, plain numbers."""
@@ -52,7 +69,8 @@ class Result:
     def answers(self) -> tuple[Answer, ...]:
         """The answers that were not given and have something to say, in the order declared."""
         typed = {given.name for given in self.givens}
-        return tuple(one for one in self.sum.answers if one.name not in typed and self.values.get(one.name) is not None)
+        told = (one for one in self.sum.answers if one.shown and one.name not in typed)
+        return tuple(one for one in told if self.values.get(one.name) is not None)
 
     @cached_property
     def text(self) -> str:
@@ -63,13 +81,7 @@ class Result:
     def _lines(self, answer: Answer) -> list[str]:
         if answer.kind != "rows":
             return [f"{answer.label}: {printed(answer, self.values[answer.name], self.bench)}"]
-        rows = [[", ".join(filter(None, (one["text"], one["left"]))) for one in row] for row in self._rows(answer)]
-        widths = [max(map(len, column)) for column in zip([c.label for c in answer.columns], *rows, strict=True)]
-        table = [[column.label for column in answer.columns], *rows]
-        return [f"{answer.label}:"] + [
-            "  " + "  ".join(words.ljust(width) for words, width in zip(row, widths, strict=True)).rstrip()
-            for row in table
-        ]
+        return table(answer, self.values[answer.name], self.bench)
 
     def _rows(self, answer: Answer) -> list[list[dict[str, Any]]]:
         return [

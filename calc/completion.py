@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 
+import calc
 from calc import discover
-from calc.command_line import FLAGS, SETTINGS
+from calc.asking import FLAGS, PIECE, SETTINGS
 from calc.kinds import Choice
 
 
@@ -22,10 +23,21 @@ def complete(words: Sequence[str]) -> list[str]:
 
 
 def _next(head: list[str]) -> list[str]:
+    if head[:1] == [PIECE]:
+        return _of_piece(head[1:])
     ids = [word for word in head if word in discover.modules()]
     if not ids:
-        return sorted(f"{sum_id} " for sum_id in discover.modules())
+        return sorted(f"{word} " for word in (PIECE, *discover.modules()))
     return [f"{given.name}=" for given in discover.find(ids[0]).givens if given.name not in head]
+
+
+def _of_piece(head: list[str]) -> list[str]:
+    """What to do with a piece; for a new one, after its file, which."""
+    from calc.command_pieces import DOES
+
+    if not head:
+        return [f"{act} " for act in DOES]
+    return [f"{one.id} " for one in calc.pieces()] if head[0] == "new" and len(head) == 2 else []
 
 
 def _keys(head: list[str], name: str) -> list[str]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from calc.answer_kinds import KINDS as KINDS
@@ -127,7 +128,7 @@ class Sum:
         """Everything that has a name and a label: the givens, then the answers."""
         return (*self.givens, *self.answers)
 
-    @property
+    @cached_property
     def labels(self) -> dict[str, str]:
         """Each name's label as it stands inside a sentence or a formula: no capital, no comma."""
         return {one.name: (one.label[0].lower() + one.label[1:]).replace(",", "") for one in self.named}
@@ -136,8 +137,12 @@ class Sum:
         """The given called `name`; KeyError when there is none."""
         return {given.name: given for given in self.givens}[name]
 
+    @cached_property
+    def _plain(self) -> dict[str, Any]:
+        """What every given is when nothing is given."""
+        return {one.name: one.parse(one.default, Bench()).value if one.default else None for one in self.givens}
+
     def of(self, **numbers: Any) -> Values:
         """Every given and answer from numbers (millimetres, degrees), each default taken; how a piece asks a sum."""
-        plain = {one.name: one.parse(one.default, Bench()).value if one.default else None for one in self.givens}
-        given = plain | numbers
+        given = self._plain | numbers
         return {**given, **self.work(**given)}

@@ -54,8 +54,15 @@ class Alike:
 
 def gaps(settled: Settled) -> tuple[Gap, ...]:
     """Every cut that still disagrees with the rest, in the order of the sizes."""
-    missed = [size for size in settled.piece.in_order if abs(float(settled.misses.get(size.name, 0))) > NOISE]
-    return tuple(_gap(settled, size, settled.misses[size.name]) for size in missed)
+    missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order]
+    return tuple(_gap(settled, size, amount) for size, amount in missed if _harms(settled, size, amount))
+
+
+def _harms(settled: Settled, size: Size, amount: Number) -> bool:
+    """True for more than its play, on a side where that matters."""
+    says = size.yields.over if amount > 0 else size.yields.under
+    play = settled.values.get(size.yields.play) or 0
+    return bool(says) and abs(float(amount)) > float(play) + NOISE
 
 
 def _gap(settled: Settled, size: Size, amount: Number) -> Gap:

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 
 from calc.answers import Result
+from calc.asking import SETTINGS
 from calc.bench import MARKS, UNITS, Bench
-from calc.command_line import SETTINGS, sources
+from calc.command_line import sources
 from calc.declare import MOMENTS, Sum
 from calc.engine import reckon
 from calc.kinds import Choice, Given
@@ -28,6 +29,7 @@ def usage(sums: Sequence[Sum]) -> str:
             "tenpenny SUM name=value ...   answers a sum",
             "tenpenny SUM --help           says what it asks, with a worked example",
             "tenpenny --list               lists the sums in the order of the work",
+            "tenpenny piece --help         keeps a piece in a file while it is built",
             "",
             *(f"  {line}" for line in _options()),
             "",

@@ -1,6 +1,6 @@
 """In what order the sizes of a piece are worked out; a circle or a missing name is told with its path, in words."""
 
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from graphlib import CycleError, TopologicalSorter
 from itertools import pairwise
 
@@ -20,6 +20,27 @@ def ordered(needs: Mapping[str, Collection[str]], known: Collection[str]) -> tup
     except CycleError as circle:
         raise ValueError(_circle(circle.args[1])) from None
     return tuple(_by_rounds(sorter, list(needs).index))
+
+
+def led_to(needs: Mapping[str, Collection[str]], wanted: Iterable[str]) -> tuple[str, ...]:
+    """The names wanted, each after what leads to it and has not been named yet.
+
+    >>> led_to({"lid": ["lip", "depth"], "lip": ["depth"]}, ["lid"])
+    ('lip', 'lid')
+    """
+    found: dict[str, None] = {}
+    waiting: dict[str, None] = {}
+
+    def visit(name: str) -> None:
+        waiting[name] = None
+        for one in (one for one in needs[name] if one in needs and one not in waiting):
+            visit(one)
+        found[name] = None
+
+    for name in wanted:
+        if name not in waiting:
+            visit(name)
+    return tuple(found)
 
 
 def _by_rounds(sorter: "TopologicalSorter[str]", place: Callable[[str], int]) -> list[str]:

@@ -4,7 +4,7 @@ A piece is a `Sum`: form, command line, description, figure and tests take it as
 piece with nothing cut yet; `calc.settle` is the piece while it is being built.
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -15,7 +15,7 @@ from calc.declare import Formula, Sum, Values
 from calc.errors import Refusal, listed
 from calc.given import Given
 from calc.kinds import Angle, Length, Number
-from calc.order import ordered
+from calc.order import led_to, ordered
 from calc.size import Match, Size, Step, Table
 from calc.sizing import CANNOT, Known, Plan, Unknown, Worked
 
@@ -24,8 +24,9 @@ from calc.sizing import CANNOT, Known, Plan, Unknown, Worked
 class Piece(Sum):
     """A `Sum` whose answers are sizes and tables. `steps` are worked out on the way and not shown.
 
-    `work` and `formulas` are made from the sizes; a formula that holds only where an optional given is left out stays
-    with its size. ValueError where a name is missing or the sizes go in a circle.
+    `work` and `formulas` are made from the sizes, the lines that lead to one before it; a formula that holds only where
+    an optional given is left out, or of a size that is not shown, stays with its size. ValueError
+    where a name is missing or the sizes go in a circle.
     """
 
     answers: tuple[Size | Table, ...]
@@ -38,9 +39,7 @@ class Piece(Sum):
     def __post_init__(self) -> None:
         _check(self)
         object.__setattr__(self, "work", self._whole)
-        optional = {one.name for one in self.givens if one.optional}
-        lines = tuple(size.line for size in self.in_order if size.line and size.name not in optional)
-        object.__setattr__(self, "formulas", lines)
+        object.__setattr__(self, "formulas", tuple(_lines(self)))
         super().__post_init__()
 
     @cached_property
@@ -96,6 +95,15 @@ class Piece(Sum):
         return found, refused
 
 
+def _lines(piece: Piece) -> Iterator[Formula]:
+    optional = {one.name for one in piece.givens if one.optional}
+    needs = {step.name: step.needs for step in piece.plan.steps}
+    for name in led_to(needs, [size for size in piece.sizes if piece.sizes[size].shown]):
+        size = piece.sizes.get(name)
+        if size and size.line and size.shown and name not in optional:
+            yield size.line
+
+
 def _hold(piece: Piece, size: Size, values: Values) -> None:
     if broken := size.outside(values[size.name]):
         shown = printed(size, values[size.name], Bench())
@@ -122,6 +130,7 @@ def _check(piece: Piece) -> None:
     for size in piece.sizes.values():
         wrong += _strange(size.name, "speaks of", size.formula_names(), set(piece.labels))
         wrong += _strange(size.name, "trims", size.yields.trims, set(piece.sizes) | given.keys())
+        wrong += _strange(size.name, "has the play of", [size.yields.play] if size.yields.play else [], known)
         wrong += _strange(size.name, "yields by", size.yields.by, _movable(piece))
     for match in piece.matches:
         wrong += _strange(match.names[0], "matches", (*match.names, *match.needs), known)

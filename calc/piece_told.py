@@ -1,5 +1,6 @@
 """A piece being built, as plain JSON values for a page or a machine."""
 
+import json
 from typing import Any
 
 from calc.answers import Result
@@ -9,7 +10,7 @@ from calc.engine import understood
 from calc.gaps import Alike, Gap, alike, gaps
 from calc.settle import Settled
 from calc.why import result
-from calc.working import kinds_of, working
+from calc.working import working
 
 
 def told(settled: Settled) -> dict[str, Any]:
@@ -48,6 +49,14 @@ def answered(settled: Settled) -> Result | None:
     )
 
 
+def in_json(settled: Settled, **more: Any) -> str:
+    """All of it as JSON for a machine without a page: what stands, `more`, and the answer without its drawing."""
+    result = answered(settled)
+    answer = {name: one for name, one in result.to_dict().items() if name != "figure"} if result else None
+    reply = {"settled": told(settled), **more, "answer": answer}
+    return json.dumps(reply, ensure_ascii=False, indent=1, allow_nan=False)
+
+
 def _given(settled: Settled, name: str) -> dict[str, Any]:
     entry, reading = settled.record.givens.get(name), settled.readings.get(name)
     return {
@@ -78,7 +87,7 @@ def _size(settled: Settled, name: str) -> dict[str, Any]:
 
 def _cell(settled: Settled, name: str) -> dict[str, Any]:
     """A value in parts, as `calc.cells` has it; a choice by its words."""
-    value, shown = settled.values.get(name), kinds_of(settled.piece).get(name)
+    value, shown = settled.values.get(name), settled.kinds.get(name)
     if value is None or isinstance(value, str | tuple) or shown is None:
         return {**EMPTY, "text": result(settled, name), "value": value if isinstance(value, str) else None}
     return cell(shown, value, settled.bench, any(one.rounded for one in settled.readings.values()))

@@ -7,7 +7,7 @@ from typing import Any
 
 from calc.acts import cuttable, parse, too_many
 from calc.bench import Bench
-from calc.declare import Values
+from calc.declare import Answer, Values
 from calc.engine import in_hand
 from calc.errors import Refusal
 from calc.fitting import Fitting
@@ -16,6 +16,7 @@ from calc.piece import Piece
 from calc.reading import Reading
 from calc.record import UNDECIDED, Record, entered
 from calc.trig import Number
+from calc.working import kinds_of
 
 
 @dataclass(frozen=True)
@@ -46,6 +47,11 @@ class Settled:
     def whole(self) -> bool:
         """True when every size is known and within its limit, so that the piece can be drawn and listed."""
         return all(answer.name in self.values for answer in self.piece.answers) and not self.broken
+
+    @cached_property
+    def kinds(self) -> dict[str, Answer]:
+        """How each given and size prints, by name."""
+        return kinds_of(self.piece)
 
     @cached_property
     def broken(self) -> dict[str, str]:
@@ -93,8 +99,12 @@ def settle(piece: Piece, record: Record) -> Settled:
 
 
 def order_of(piece: Piece, record: Record, givens: Values, cuts: Values) -> list[str]:
-    """In what order cuts are settled: those that came first, then as the sizes are worked out."""
-    own = [step.name for step in piece.plan.steps if step.name in cuts and givens.get(step.name) is None]
+    """In what order cuts are settled: those that came first, then as the sizes are worked out.
+
+    A cut that contradicts nothing, whatever it comes out at, is none of them.
+    """
+    doubted = [size.name for size in piece.in_order if size.yields.matters]
+    own = [name for name in doubted if name in cuts and givens.get(name) is None]
     return [name for name in record.first if name in own] + [name for name in own if name not in record.first]
 
 

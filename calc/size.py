@@ -10,9 +10,12 @@ from calc import formula
 from calc.declare import Answer, Formula, Values
 from calc.given import Given, Limit
 from calc.kinds import Angle, Length
+from calc.yielding import Yield as Yield
 
 CUT_KINDS = {"length": Length, "fine": Length, "angle": Angle}
 ANY = Limit()
+SAID = Yield()
+"""Nothing gives way, and what is too large or too small is said."""
 
 
 def parameters(work: Callable[..., Any]) -> tuple[str, ...]:
@@ -25,25 +28,6 @@ def parameters(work: Callable[..., Any]) -> tuple[str, ...]:
     if any(one.kind not in (one.POSITIONAL_OR_KEYWORD, one.KEYWORD_ONLY) for one in found):
         raise ValueError("a size is worked out from what its function names, one parameter each")
     return tuple(one.name for one in found)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Yield:
-    """What gives way when a size comes out of the saw other than it was worked out.
-
-    by: givens that may take up the difference, in order, each within its own limit.
-    over, under: said of the part for what they cannot take up, the amount at {}: "stands {} proud at the front".
-    trims: sizes of other parts that may be cut differently instead.
-    """
-
-    by: tuple[str, ...] = ()
-    over: str = "is {} too large"
-    under: str = "is {} too small"
-    trims: tuple[str, ...] = ()
-
-    def __post_init__(self) -> None:
-        if not self.over.count("{}") == self.under.count("{}") == 1:
-            raise ValueError(f"{self.over!r} and {self.under!r} need one {{}} each, where the amount stands")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -76,7 +60,7 @@ class Size(Answer):
     formula: str = ""
     note: str = ""
     within: float = 1e-9
-    yields: Yield = Yield()
+    yields: Yield = SAID
 
     def __post_init__(self) -> None:
         super().__post_init__()

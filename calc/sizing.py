@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any
 
@@ -69,7 +69,7 @@ class Plan:
         try:
             return _sound(step.work(**needed))
         except (ArithmeticError, ValueError):
-            raise CANNOT from None
+            raise replace(CANNOT) from None
 
     def touched(self, moved: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
         """The sizes whose function feels it when givens move; a fixed size feels it and passes nothing on."""

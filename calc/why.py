@@ -7,7 +7,7 @@ from calc.cells import printed
 from calc.errors import listed
 from calc.settle import Settled
 from calc.size import Size
-from calc.working import kinds_of, said
+from calc.working import said
 
 
 @dataclass(frozen=True)
@@ -87,7 +87,7 @@ def _link(settled: Settled, name: str) -> Link:
 
 def _formula(settled: Settled, size: Size) -> tuple[str, str]:
     """The formula in words and in numbers; without one, what the size is worked out from."""
-    labels, shown, values = settled.piece.labels, kinds_of(settled.piece), settled.values
+    labels, shown, values = settled.piece.labels, settled.kinds, settled.values
     if not size.formula:
         return f"worked out from {listed([labels[name] for name in _named(settled, size.name)])}", ""
     letters = formula.letters(size.formula, labels)
@@ -111,7 +111,7 @@ def result(settled: Settled, name: str) -> str:
         return "left out" if name in settled.values else "not decided yet"
     if isinstance(value, str | tuple):
         return reading.read if reading else str(value)
-    shown = printed(kinds_of(settled.piece)[name], value, settled.bench)
+    shown = printed(settled.kinds[name], value, settled.bench)
     return f"{shown.text}, {shown.left}" if shown.left else shown.text
 
 

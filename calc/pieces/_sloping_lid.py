@@ -1,108 +1,117 @@
 """What the lid of a sloping-lid box carries: hinge strip, battens that clear the box as it opens, and the slot."""
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Any
 
+from calc import trig
 from calc.bench import MARKS
 from calc.declare import Values
 from calc.discover import find
 from calc.errors import Refusal
 from calc.pieces._sloping_shape import up
-from calc.sums._batten import swung
 
 NOTE = {"what": "note", "length": "note_length", "width": "note_width", "halved": "halved", "narrowed": "narrowed"}
+HINGE = {"length": "depth", "strip": "leaf", "knuckle": "knuckle"}
+
+
+@lru_cache(maxsize=512, typed=True)
+def answered(sum_id: str, **numbers: Any) -> Values:
+    """Another sum's answers, kept by the numbers and their types: an exact one is never answered from a rounded one."""
+    return find(sum_id).of(**numbers)
 
 
 def ask(sum_id: str, field: str, names: Mapping[str, str], **numbers: Any) -> Values:
     """Another sum's answers; where it refuses, its own words at the field of ours that they concern."""
     try:
-        return find(sum_id).of(**numbers)
+        return answered(sum_id, **numbers)
     except Refusal as refusal:
         raise Refusal(refusal.say, refusal.instead, names.get(refusal.field, field), source=refusal.source) from None
 
 
-def strip(m: Values, nail: Any) -> dict[str, Any]:
-    """The fixed strip, the moving lid and the gain, by hinge-strip."""
-    own = {"nail": nail} if nail is not None else {}
-    names = {"length": "depth", "strip": "leaf", "knuckle": "knuckle"}
-    found = ask(
-        "hinge-strip",
-        "depth",
-        names,
-        leaf=m["leaf"],
-        knuckle=m["knuckle"],
-        angle=m["angle"],
-        length=m["lid_long"],
-        thickness=m["lid_thickness"],
-        kerf=m["kerf"],
-        **own,
-    )
-    return {name: found[name] for name in ("strip", "strip_under", "moving", "gain", "nail_line")}
+def gauge(angle: Any, mark: str, lid_wide: Any) -> Values:
+    """The bevel gauge's marks, by bevel: their error counted over the longest cut."""
+    return ask("bevel", "mark", {}, angle=angle, mark=mark, cut=lid_wide)
 
 
-def battens(m: Values) -> dict[str, Any]:
-    """How long the battens may be and still swing past the front as the lid turns about its pin.
+def hinged(
+    leaf: Any, knuckle: Any, angle: Any, lid_long: Any, lid_thickness: Any, kerf: Any, strip_nail: Any
+) -> Values:
+    """The fixed strip, the nail line and the gain, by hinge-strip."""
+    own = {"nail": strip_nail} if strip_nail is not None else {}
+    sizes = {"leaf": leaf, "knuckle": knuckle, "kerf": kerf, "length": lid_long, "thickness": lid_thickness}
+    return ask("hinge-strip", "depth", HINGE, angle=angle, **sizes, **own)
 
-    The pin stands level with the upper face over the middle of the kerf. Distances from it, along the slope and square
-    to it: the front's inner arris, on the lid's under face; the batten's lower front corner, which must stay nearer.
+
+def down(depth: Any, rabbet: Any, secant: Any, strip_under: Any) -> Any:
+    """From the strip's sawn edge down the lid's under face to the front's inner face."""
+    return (depth - rabbet) * secant - strip_under
+
+
+def swing(down: Any, kerf: Any, lid_thickness: Any) -> Any:
+    """How far the front's inner arris stands from the hinge pin.
+
+    The pin stands level with the upper face over the middle of the kerf; the arris lies on the lid's under face.
     """
-    away = (m["depth"] - m["rabbet"]) * m["secant"] - m["strip_under"] - m["kerf"] / 2
-    swing, along = swung(away, m["lid_thickness"], m["batten_thickness"], m["clearance"])
-    long = along - m["kerf"] / 2 - m["clearance"]
-    if long < m["batten_width"]:
+    away = down - kerf / 2
+    return trig.sqrt(away * away + lid_thickness * lid_thickness)
+
+
+def batten_long(
+    down: Any, swing: Any, kerf: Any, clearance: Any, lid_thickness: Any, batten_thickness: Any, batten_width: Any
+) -> Any:
+    """How long the battens may be and still swing past the front: their lower front corners stay nearer the pin.
+
+    Distances from the pin, along the slope and square to it. Refusal where they would be shorter than they are wide.
+    """
+    below = lid_thickness + batten_thickness
+    reach = swing - clearance if down > kerf / 2 else 0
+    long = trig.sqrt(max(0, reach * reach - below * below)) - kerf / 2 - clearance
+    if long < batten_width:
         say = "the moving lid is too short to carry battens inside the box"
         raise Refusal(say, "give the sides more depth, or choose a hinge with narrower leaves", "depth")
-    inset = m["side_overhang"] + m["side_thickness"] + m["clearance"]
-    return {"batten_long": long, "swing": swing, "batten_in": inset, "slot_room": _between(m)}
+    return long
 
 
-def _between(m: Values) -> Any:
-    room = m["inside_width"] - 2 * (m["batten_width"] + m["clearance"])
-    if room <= 0:
-        told = f"give more than {up(m['inside_width'] - room)}, or narrower battens"
+def slot_room(inside_width: Any, batten_width: Any, clearance: Any) -> Any:
+    """Between the battens; Refusal where they touch."""
+    taken = 2 * (batten_width + clearance)
+    if inside_width <= taken:
+        told = f"give more than {up(taken)}, or narrower battens"
         raise Refusal("the two battens have no room side by side", told, "inside_width")
-    return room
+    return inside_width - taken
 
 
-def slot(m: Values) -> dict[str, Any]:
-    """The slot, midway between the battens, and midway between the hinge leaf and the front on the way down."""
-    begin = (m["lid_wide"] - m["slot_room"]) / 2
-    found = ask(
-        "slot",
-        "note",
-        NOTE,
-        what=m["note"],
-        length=m["note_length"],
-        width=m["note_width"],
-        halved=m["halved"],
-        narrowed=m["narrowed"],
-        drills="mm" if MARKS[m["mark"]][0] == "mm" else "inch",
-        lid=m["lid_wide"],
-        clear_from=begin,
-        clear_to=m["lid_wide"] - begin,
-    )
-    _refuse_slot(m, found)
-    high, low = _free(m)
-    return {
-        **{name: found[name] for name in ("slot_length", "slot_width", "drill", "size_from", "holes", "pitch")},
-        "slot_begins": found["begins"],
-        "slot_down": (high + low) / 2,
-        "slot_spare": (low - high - found["slot_width"]) / 2,
-    }
+def slotted(note: str, note_length: Any, note_width: Any, halved: int, narrowed: int, mark: str) -> Values:
+    """The slot for what goes in, by slot."""
+    sheet = {"what": note, "length": note_length, "width": note_width, "halved": halved, "narrowed": narrowed}
+    return ask("slot", "note", NOTE, **sheet, drills="mm" if MARKS[mark][0] == "mm" else "inch")
 
 
-def _free(m: Values) -> tuple[Any, Any]:
-    """From where to where the moving lid is free for a slot, down the slope from its sawn edge."""
-    start = m["strip_under"] + m["kerf"]
-    return m["leaf"] - m["kerf"] / 2, (m["depth"] - m["rabbet"]) * m["secant"] - start
-
-
-def _refuse_slot(m: Values, found: Values) -> None:
-    high, low = _free(m)
-    if found["slot_length"] > m["slot_room"]:
-        least = up(m["inside_width"] + found["slot_length"] - m["slot_room"])
-        say = f"the slot is {up(found['slot_length'])} long and the battens leave {up(m['slot_room'])}"
+def slot_length(slotted: Values, slot_room: Any, inside_width: Any) -> Any:
+    """Over its round ends; Refusal where the battens leave no room for it."""
+    long = slotted["slot_length"]
+    if long > slot_room:
+        least = up(inside_width + long - slot_room)
+        say = f"the slot is {up(long)} long and the battens leave {up(slot_room)}"
         raise Refusal(say, f"give {least} or more, or fold what goes in once more", "inside_width")
-    if low - high <= found["slot_width"]:
+    return long
+
+
+def leaf_end(leaf: Any, kerf: Any) -> Any:
+    """How far the hinge leaf reaches down the moving lid from its sawn edge."""
+    return leaf - kerf / 2
+
+
+def slot_down(leaf_end: Any, down: Any, kerf: Any) -> Any:
+    """The slot's middle, midway from the hinge leaf to the front."""
+    return (leaf_end + down - kerf) / 2
+
+
+def slot_spare(slot_down: Any, slot_width: Any, leaf_end: Any, down: Any, kerf: Any) -> Any:
+    """The wood between the slot and the hinge leaf or the front, whichever is nearer; Refusal where no slot fits."""
+    low = down - kerf
+    if low - leaf_end <= slot_width:
         say = "no slot fits between the hinge leaf and the front"
         raise Refusal(say, "give the sides more depth, or choose a hinge with narrower leaves", "depth")
+    return min(slot_down - leaf_end, low - slot_down) - slot_width / 2

@@ -12,7 +12,7 @@ def order(m: Values) -> list[Step]:
 
     A cut across the grain breaks out at its far edge, and what is planed along the grain afterwards takes that away.
     """
-    glued = any(row["strips"] > 1 for row in m["parts"])
+    glued = any(part.strips > 1 for part in m["cut_list"])
     return [*([GLUE] if glued else []), *_across(m), *_along(m), *_lid(m), *_together(m)]
 
 
@@ -28,7 +28,7 @@ def _across(m: Values) -> list[Step]:
     return [
         _step("Set the gauge: run, then rise square to it", "bevel gauge", m["set_run"], m["set_rise"], angle),
         _step("Saw the sides: back edge, front edge, top end to the gauge", "crosscut saw", back, front, angle),
-        _step("Saw front and lid to length", "crosscut saw", m["outside"], m["lid_wide"]),
+        _step("Saw front and lid to length", "crosscut saw", m["front_long"], m["lid_wide"]),
         _step("Saw back and bottom to length", "crosscut saw", m["back_high"], m["bottom_wide"]),
         _step("Rabbet the front's ends: fence, depth", "rabbet plane", m["side_thickness"], m["rabbet"]),
     ]
@@ -39,7 +39,7 @@ def _along(m: Values) -> list[Step]:
     return [
         _step("Bevel the front's top edge: inner height, outer height", "plane", inner, outer, angle),
         _step("Bevel the lid's back edge: upper face, under face", "plane", m["lid_long"], m["lid_under"], angle),
-        _step("Sides and back to width", "rip saw, plane", m["depth"], m["outside"]),
+        _step("Sides and back to width", "rip saw, plane", m["depth"], m["back_wide"]),
         _step("Bottom to width; try it in", "rip saw, plane", m["bottom_deep"]),
     ]
 

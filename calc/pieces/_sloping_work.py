@@ -5,8 +5,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
-from calc.discover import find
 from calc.errors import Refusal
+from calc.pieces._sloping_lid import answered
 
 CROSS, END, LONG = "none: cross grain", "none: end grain holds no glue", "yes: long grain to long grain"
 NONE_FITS: Values = {
@@ -20,23 +20,23 @@ NONE_FITS: Values = {
 Row = dict[str, Any]
 
 
-def nail(m: Values, held: Any, second: Any, lean: Any = 0) -> Values:
+def nail(nails: str, wood: str, held: Any, second: Any, lean: Any = 0) -> Values:
     """The nail for a thickness held and the wood behind it, by the nail sum; blanks where no nail of the kind fits."""
     try:
-        return find("nail").of(held=held, second=second, lean=lean, kind=m["nails"], wood=m["wood"])
+        return answered("nail", held=held, second=second, lean=lean, kind=nails, wood=wood)
     except Refusal:
         return NONE_FITS
 
 
-def under_strip(m: Values) -> Any:
+def under_strip(front_height: Any, back_thickness: Any, angle: Any) -> Any:
     """How deep a nail through the strip may go, square to the slope: it runs towards the back, and must not come out
     behind even where it starts at the back's face."""
-    return min(m["front_height"], m["back_thickness"] / trig.sin(m["angle"]))
+    return min(front_height, back_thickness / trig.sin(angle))
 
 
-def strip_nail(m: Values) -> Any:
+def strip_nail(nails: str, wood: str, lid_thickness: Any, under_strip: Any) -> Any:
     """The diameter of the nail through the fixed strip into the tops of the sides, or None where no table has it."""
-    return nail(m, m["lid_thickness"], under_strip(m))["diameter"]
+    return nail(nails, wood, lid_thickness, under_strip)["diameter"]
 
 
 def count(long: Any, spacing: Any) -> int:
@@ -49,37 +49,89 @@ def count(long: Any, spacing: Any) -> int:
     return max(2, wanted)
 
 
-def joints(m: Values) -> list[Row]:
-    """Every nailed joint: the nail, its hole, how many, and whether glue helps.
-
-    A level nail from the back would run out through the strip's upper face, so those are driven down the slope.
-    """
-    between, lid, angle = m["bottom_deep"], m["lid_thickness"], m["angle"]
-    along = m["strip_under"] * trig.cos(angle)
-    return [
-        _joint(m, "Front to sides", m["proud"], m["depth"], (m["front_height"],) * 2, CROSS),
-        _joint(m, "Sides to bottom", m["side_thickness"], m["bottom_wide"], (between,) * 2, END),
-        _joint(m, "Front to bottom", m["front_thickness"], between, (m["bottom_wide"],), LONG),
-        _joint(m, "Back to sides", m["back_thickness"], m["depth"], (m["back_height"],) * 2, LONG),
-        _joint(m, "Back to bottom", m["back_thickness"], between, (m["bottom_wide"],), CROSS),
-        _joint(m, "Strip to sides", lid, under_strip(m), (0, 0), END),
-        _joint(m, "Back to strip, down the slope", m["back_thickness"], along, (m["outside"],), CROSS, angle),
-        _joint(m, "Battens to moving lid", m["batten_thickness"], lid, (m["batten_long"],) * 2, CROSS),
-    ]
+def front_to_sides(nails: str, wood: str, spacing: Any, proud: Any, depth: Any, front_height: Any) -> Row:
+    """Through the front's tongues into the sides' front edges."""
+    return _joint("Front to sides", nail(nails, wood, proud, depth), (front_height,) * 2, spacing, CROSS)
 
 
-def _joint(m: Values, name: str, held: Any, second: Any, lines: tuple[Any, ...], glue: str, lean: Any = 0) -> Row:
-    found = nail(m, held, second, lean)
-    nails = sum(count(long, m["spacing"]) for long in lines)
+def sides_to_bottom(
+    nails: str, wood: str, spacing: Any, side_thickness: Any, bottom_wide: Any, bottom_deep: Any
+) -> Row:
+    """Through the sides into the ends of the bottom."""
+    return _joint("Sides to bottom", nail(nails, wood, side_thickness, bottom_wide), (bottom_deep,) * 2, spacing, END)
+
+
+def front_to_bottom(
+    nails: str, wood: str, spacing: Any, front_thickness: Any, bottom_deep: Any, bottom_wide: Any
+) -> Row:
+    """Through the front into the edge of the bottom."""
+    return _joint("Front to bottom", nail(nails, wood, front_thickness, bottom_deep), (bottom_wide,), spacing, LONG)
+
+
+def back_to_sides(nails: str, wood: str, spacing: Any, back_thickness: Any, depth: Any, back_height: Any) -> Row:
+    """Through the back into the sides' back edges."""
+    return _joint("Back to sides", nail(nails, wood, back_thickness, depth), (back_height,) * 2, spacing, LONG)
+
+
+def back_to_bottom(nails: str, wood: str, spacing: Any, back_thickness: Any, bottom_deep: Any, bottom_wide: Any) -> Row:
+    """Through the back into the edge of the bottom."""
+    return _joint("Back to bottom", nail(nails, wood, back_thickness, bottom_deep), (bottom_wide,), spacing, CROSS)
+
+
+def strip_to_sides(nails: str, wood: str, spacing: Any, lid_thickness: Any, under_strip: Any) -> Row:
+    """Through the fixed strip into the tops of the sides: two nails to each."""
+    return _joint("Strip to sides", nail(nails, wood, lid_thickness, under_strip), (0, 0), spacing, END)
+
+
+def back_to_strip(
+    nails: str, wood: str, spacing: Any, back_thickness: Any, strip_under: Any, angle: Any, outside: Any
+) -> Row:
+    """From the back into the strip; a level nail would run out through its upper face, so down the slope."""
+    found = nail(nails, wood, back_thickness, strip_under * trig.cos(angle), angle)
+    return _joint("Back to strip, down the slope", found, (outside,), spacing, CROSS)
+
+
+def battens_to_lid(
+    nails: str, wood: str, spacing: Any, batten_thickness: Any, lid_thickness: Any, batten_long: Any
+) -> Row:
+    """Through the battens into the moving lid's under face."""
+    found = nail(nails, wood, batten_thickness, lid_thickness)
+    return _joint("Battens to moving lid", found, (batten_long,) * 2, spacing, CROSS)
+
+
+def _joint(name: str, found: Values, lines: tuple[Any, ...], spacing: Any, glue: str) -> Row:
+    nails = sum(count(long, spacing) for long in lines)
     sizes = {key: found[key] for key in ("nail", "length", "diameter", "hole")}
-    return {
-        "joint": name,
-        "held": found["along_held"],
-        "count": nails,
-        "glue": glue,
-        "from": found["thickness_from"],
-        **sizes,
-    }
+    told = {"joint": name, "held": found["along_held"], "count": nails, "glue": glue, "from": found["thickness_from"]}
+    return told | sizes
+
+
+JOINTS = (
+    front_to_sides,
+    sides_to_bottom,
+    front_to_bottom,
+    back_to_sides,
+    back_to_bottom,
+    strip_to_sides,
+    back_to_strip,
+    battens_to_lid,
+)
+"""Every nailed joint, in the order of assembly."""
+
+
+def jointed(
+    front_to_sides: Row,
+    sides_to_bottom: Row,
+    front_to_bottom: Row,
+    back_to_sides: Row,
+    back_to_bottom: Row,
+    strip_to_sides: Row,
+    back_to_strip: Row,
+    battens_to_lid: Row,
+) -> list[Row]:
+    """Every nailed joint: the nail, its hole, how many, and whether glue helps."""
+    first = [front_to_sides, sides_to_bottom, front_to_bottom, back_to_sides, back_to_bottom]
+    return [*first, strip_to_sides, back_to_strip, battens_to_lid]
 
 
 def shopping(found: list[Row]) -> list[Row]:

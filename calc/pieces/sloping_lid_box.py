@@ -1,51 +1,15 @@
 """Sloping-lid box: a box hung on a wall, its lid sloping to the front; every part from a few bench measurements."""
 
 import math
-from typing import Any
 
-from calc.declare import AnyOf, Carry, Caution, Example, Source, Sum, Values
-from calc.pieces import _sloping_lid as lid
+from calc.declare import AnyOf, Carry, Caution, Example, Source, Values
+from calc.piece import Piece
 from calc.pieces._sloping_asks import GIVENS
 from calc.pieces._sloping_figure import figure
-from calc.pieces._sloping_order import order
-from calc.pieces._sloping_parts import parts, rows
-from calc.pieces._sloping_shape import shape
-from calc.pieces._sloping_stock import boards
+from calc.pieces._sloping_sizes import STEPS
 from calc.pieces._sloping_tells import ANSWERS
-from calc.pieces._sloping_work import joints, shopping, strip_nail
-from calc.pieces._sloping_working import FORMULAS
-from calc.sums._lid import strips_of
+from calc.size import Match
 from calc.tables import CHECK
-
-
-def work(**givens: Any) -> Values:
-    """The shape; what the lid carries; the parts, joints and stock; the order of work, which wants them all."""
-    made = shape(givens)
-    made |= lid.strip(made, strip_nail(made))
-    made |= lid.battens(made)
-    made |= lid.slot(made) | _gauge(made)
-    found = parts(made)
-    made |= {"parts": rows(found), "lid_strips": strips_of(made["lid_long"], made["stock_width"], made["joint"])}
-    made |= _nailed(made) | _bought(made, boards(found, made))
-    made |= {"order": order(made)}
-    return {answer.name: made[answer.name] for answer in ANSWERS}
-
-
-def _gauge(m: Values) -> dict[str, Any]:
-    found = lid.ask("bevel", "mark", {}, angle=m["angle"], mark=m["mark"], cut=m["lid_wide"])
-    return {"set_run": found["set_run"], "set_rise": found["set_rise"]}
-
-
-def _nailed(m: Values) -> dict[str, Any]:
-    found = joints(m)
-    return {"joints": found, "nail_list": shopping(found), "nail_count": sum(row["count"] for row in found)}
-
-
-def _bought(m: Values, rows: list[dict[str, Any]]) -> dict[str, Any]:
-    found = lid.ask(
-        "board-measure", "price", {}, boards=tuple(rows), rule=m["counts"], waste=m["waste"], price=m["price"]
-    )
-    return {"buy": rows, "board_feet": found["to_buy"], "cost": found["cost"]}
 
 
 def proof(v: Values) -> dict[str, float]:
@@ -88,10 +52,10 @@ def _wide(v: Values) -> bool:
     return any(row["part"] in ("Side", "Front") and row["strips"] > 1 for row in v["parts"])
 
 
-SUM = Sum(
+FLAT = "so that the lid sits on both sides within the thickness of a card"
+SUM = Piece(
     id="sloping-lid-box",
     title="Sloping-lid box",
-    moment="piece",
     question="What do I cut for a wall box with a sloping lid?",
     asks=(
         "box with a sloping lid",
@@ -108,8 +72,16 @@ SUM = Sum(
     givens=GIVENS,
     any_of=AnyOf(2, ("back_height", "front_height", "angle")),
     answers=ANSWERS,
-    work=work,
-    formulas=FORMULAS,
+    steps=STEPS,
+    matches=(
+        Match(names=("back_height", "second_back"), within=lambda sides_alike: sides_alike, why=FLAT),
+        Match(names=("front_height", "second_front"), within=lambda sides_alike: sides_alike, why=FLAT),
+        Match(
+            names=("depth", "second_deep"),
+            within=lambda allowance: allowance,
+            why="so that the bottom, sawn square, drops in between front and back",
+        ),
+    ),
     proof=proof,
     figure=figure,
     sources=(
@@ -156,6 +128,12 @@ SUM = Sum(
             lambda v: v["slot_spare"] < 10,
             "common practice",
         ),
+        Caution(
+            "This strip is narrower than leaf and nails together want: nail it clear of the hinges, and pre-bore.",
+            lambda v: v["strip"] < v["strip_least"],
+            "common practice",
+        ),
+        Caution("The slot is longer than the space between the battens.", lambda v: v["slot_length"] > v["slot_room"]),
         Caution(
             "The size of what goes in is from memory: measure one before you cut the slot.",
             lambda v: CHECK in v["size_from"],

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
+from functools import cache
 from typing import Any
 
 from calc import show, tables
@@ -17,6 +18,7 @@ ANOTHER = "choose another kind of nail"
 YOURS = "measured by you"
 
 
+@cache
 def rule(name: str) -> Fraction:
     """A rule of the trade from the table of nail rules, as a plain number."""
     return tables.figure(next(row for row in tables.rows("nail_rules") if row["id"] == name)).value
@@ -83,6 +85,7 @@ def bore(nail: Nail, wood: str, measured: Fraction | None) -> Values:
     }
 
 
+@cache
 def _hole(hole: Fraction) -> Mapping[str, Any]:
     """The hole and the drills nearest to it of those no thicker."""
     drill, size = _drills.under(hole)

@@ -83,6 +83,7 @@ def test_the_order_puts_each_size_after_what_it_needs(data: st.DataObject) -> No
         (lambda: size("a", lambda width: width, kind="rows"), "kind"),
         (lambda: size("a", lambda width: width, kind="number", limit=Limit("1", "2")), "cannot be held to"),
         (lambda: Yield(over="stands proud"), "one {} each"),
+        (lambda: with_sizes(replace(size("a", lambda width: width, "width"), yields=Yield(play="b"))), "play of 'b'"),
     ],
 )  # fmt: skip
 def test_what_is_not_whole_is_refused_when_declared(made: Any, told: str) -> None:
@@ -144,6 +145,23 @@ def test_the_description_says_what_can_be_cut() -> None:
     assert (told["back_long"]["part"], told["back_long"]["can_be_cut"]) == ("back", True)
     assert not told["diagonal"]["can_be_cut"]
     assert "can_be_cut" not in told["parts"]
+
+
+def test_a_size_that_says_another_again_is_worked_out_and_not_printed() -> None:
+    """Neither among the answers nor in the working, but there to be cut."""
+    second = size("second_long", lambda front_long: front_long, "front_long", "second front", shown=False)
+    one = replace(TRAY, answers=(*TRAY.answers, second))
+    result = reckon(one, TRAY.example.givens, Bench())
+    assert result["second_long"] == result["front_long"]
+    assert result.text == reckon(TRAY, TRAY.example.givens, Bench()).text
+    assert [line.name for line in one.formulas] == [line.name for line in TRAY.formulas]
+
+
+def test_the_working_leads_up_to_each_size() -> None:
+    """What a size is made from stands before it, and a size that is wanted first comes first."""
+    names = [line.name for line in TRAY.formulas]
+    assert names[:3] == ["inside", "bottom_wide", "left_deep"]
+    assert sorted(names) == sorted(one.name for one in TRAY.sizes.values() if one.formula)
 
 
 def test_what_a_piece_asks_for_may_bear_any_kind() -> None:

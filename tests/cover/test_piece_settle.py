@@ -17,6 +17,7 @@ from calc.declare import Example
 from calc.gaps import alike, gaps
 from calc.piece import Piece
 from calc.settle import Settled, settle
+from calc.size import Yield
 
 
 def says(settled: Settled) -> list[str]:
@@ -196,6 +197,23 @@ def test_sizes_that_must_be_alike_say_how_nearly() -> None:
     assert [one.fits for one in alike(fits)] == [True, True]
     assert alike(not_fits)[1].say.endswith(f"right deep differ by 0.40 mm (less than half a mark), and {told}")
     assert not alike(not_fits)[1].fits
+
+
+def easy(**more: Any) -> Piece:
+    """The tray with a bottom that nothing yields to, said otherwise."""
+    bottom = replace(TRAY.sizes["bottom_wide"], yields=Yield(**more))
+    return replace(TRAY, answers=tuple(bottom if one.name == "bottom_wide" else one for one in TRAY.answers))
+
+
+def test_a_difference_that_does_no_harm_is_no_gap() -> None:
+    """Nothing is said on the side where it does not matter, nor of what is within its play; beyond it, all of it."""
+    harmless, loose = easy(over="", under="is {} short"), easy(play="slack")
+    told = {cut: says(built(harmless, {"bottom_wide": cut})) for cut in ("305", "297")}
+    assert told == {"305": [], "297": ["The bottom is 2.00 mm short."]}
+    told = {cut: says(built(loose, {"bottom_wide": cut})) for cut in ("300", "298", "300.1", "301")}
+    assert (told["300"], told["298"], told["301"]) == ([], [], ["The bottom is 2.00 mm too large."])
+    assert built(loose, {"bottom_wide": "301"}).values["bottom_wide"] == 301
+    assert not built(loose, {"bottom_wide": "301"}).took
 
 
 MEASURED = {"tray": ["300", "302", "318", "321"], "rest": ["150", "221", "230"]}

@@ -1,0 +1,55 @@
+"""The lid of a sloping-lid box before its strip is sawn off, what becomes of it, and its battens."""
+
+from dataclasses import replace
+from typing import Any
+
+from calc.pieces._sloping_part import Part, glued, narrow
+
+SIDEWAYS, DOWN = "side to side", "down the slope"
+
+
+def lid_part(
+    lid_wide: Any, lid_long: Any, lid_under: Any, lid_thickness: Any, angle: Any, stock_width: Any, joint: Any
+) -> Part:
+    """The lid before its strip is sawn off."""
+    part = Part(
+        part="Lid, whole",
+        count=1,
+        length=lid_wide,
+        width=lid_long,
+        thickness=lid_thickness,
+        grain=SIDEWAYS,
+        bevel=angle,
+        cut="back edge bevelled to stand plumb",
+        short=lid_under,
+        joins="sawn into the next two",
+    )
+    return glued(part, stock_width, joint)
+
+
+def strip_part(lid_part: Part, strip: Any, strip_under: Any) -> Part:
+    """The fixed strip, sawn off the lid as it is glued up."""
+    own = replace(lid_part, part="Fixed strip", width=strip, short=strip_under, joins="sides, back")
+    return replace(own, blank=False, strips=1)
+
+
+def moving_part(strip_part: Part, moving: Any) -> Part:
+    """The moving lid, the rest of it."""
+    own = replace(strip_part, part="Moving lid", width=moving, short=None, joins="strip, by hinges")
+    return replace(own, bevel=None, cut="square")
+
+
+def batten_part(batten_long: Any, batten_width: Any, batten_thickness: Any, stock_width: Any, joint: Any) -> Part:
+    """The two battens; Refusal where the stock is narrower than they are."""
+    part = Part(
+        part="Batten",
+        count=2,
+        length=batten_long,
+        width=batten_width,
+        thickness=batten_thickness,
+        grain=DOWN,
+        joins="under the moving lid, across its grain",
+    )
+    if part.width > stock_width:
+        raise narrow()
+    return glued(part, stock_width, joint)

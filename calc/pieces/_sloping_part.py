@@ -1,0 +1,55 @@
+"""One part of a sloping-lid box, and how many widths of stock it is glued up from."""
+
+from dataclasses import asdict, dataclass, replace
+from typing import Any
+
+from calc.errors import Refusal
+from calc.sums._lid import strips_of
+
+MOST_STRIPS = 12
+NARROW = Refusal(
+    "this stock is too narrow to make a batten of", "give a wider stock or narrower battens", "stock_width"
+)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Part:
+    """One part: millimetres along the grain, across it and thick; `short` is its shorter face or edge.
+
+    `strips` is how many widths of stock to glue up for it. `blank` is False for what is sawn out of another part.
+    """
+
+    part: str
+    count: int
+    length: Any
+    width: Any
+    thickness: Any
+    grain: str
+    joins: str
+    bevel: Any = None
+    cut: str = "square"
+    short: Any = None
+    strips: int = 1
+    blank: bool = True
+
+
+def rows(found: list[Part]) -> list[dict[str, Any]]:
+    """The parts as rows of the answer."""
+    return [asdict(part) for part in found]
+
+
+def glued(part: Part, stock_width: Any, joint: Any) -> Part:
+    """The same part with the widths of stock it takes; each glue joint loses what planing both its edges takes."""
+    if stock_width <= joint:
+        raise narrow()
+    strips = strips_of(part.width, stock_width, joint)
+    if strips > MOST_STRIPS:
+        say = f"the {part.part.lower()} would be glued up from {strips} strips of this stock"
+        raise Refusal(say, "give a wider stock, or a smaller box", "stock_width")
+    return replace(part, strips=strips)
+
+
+def narrow() -> Refusal:
+    """What is said where not even a batten comes out of the stock."""
+    told = "give a wider stock or narrower battens"
+    return Refusal("this stock is too narrow to make a batten of", told, "stock_width")

@@ -1,0 +1,125 @@
+"""The sizes of a sloping-lid box and of what it is cut from; those of the lid stand in `_sloping_lid_sizes`."""
+
+from collections.abc import Callable
+from typing import Any
+
+from calc.pieces import _sloping_lid as lid
+from calc.pieces import _sloping_parts as parts
+from calc.pieces import _sloping_shape as shape
+from calc.pieces import _sloping_stock as stock
+from calc.pieces import _sloping_work as joints
+from calc.pieces._sloping_yields import HARMLESS, YIELDS
+from calc.size import Size, Step, Yield
+
+
+def size(
+    name: str, label: str, help: str, work: Callable[..., Any], formula: str = "", note: str = "", **more: Any
+) -> Size:
+    """A size, with what gives way to it."""
+    told = {"yields": YIELDS.get(name, Yield()), **more}
+    return Size(name=name, label=label, help=help, work=work, formula=formula, note=note, **told)
+
+
+STEPS = (
+    *(Step(name=work.__name__, work=work) for work in (shape.tangent, shape.secant)),
+    *(Step(name=work.__name__, work=work) for work in (joints.under_strip, joints.strip_nail)),
+    *(Step(name=work.__name__, work=work) for work in (lid.gauge, lid.hinged, lid.down, lid.slotted, lid.leaf_end)),
+    *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *joints.JOINTS, joints.jointed)),
+    Step(name="cut_list", work=parts.listed),
+    *(Step(name=work.__name__, work=work) for work in (stock.boards, stock.bought)),
+)
+"""Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
+
+COUNTED = (
+    size("board_feet", "Board feet to buy", "Waste added.", lambda bought: bought["to_buy"], kind="board-feet"),
+    size("cost", "Cost of the wood", "By exact measure, waste added.", stock.cost, kind="money"),
+    size(
+        "nail_count", "Nails in all", "By their spacing, two at least to a joint.",
+        lambda jointed: sum(row["count"] for row in jointed), kind="count",
+    ),
+)  # fmt: skip
+BOX = (
+    size(
+        "volume", "Inside volume", "Between sides, front and back, up to the lid.", shape.volume,
+        "inside_width * (depth - rabbet) * ((back_height + front_inner) / 2 - bottom_thickness)", "up to the lid",
+        kind="volume",
+    ),
+    size(
+        "back_height", "Height of the back edge", "Of the sides, where they meet the back.", shape.back_height,
+        "front_height + depth * tan(angle)", part="side",
+    ),
+    size(
+        "front_height", "Height of the front edge", "Of the sides, where they meet the front.", shape.front_height,
+        "back_height - depth * tan(angle)", part="side",
+    ),
+    size(
+        "front_inner", "Front, height at its inner face", "The size to cut, before the bevel.", shape.front_inner,
+        "front_height + rabbet * tan(angle)", "its inner face stands behind the sides' front edges", part="front",
+    ),
+    size(
+        "front_outer", "Front, height at its outer face", "What is left there after the bevel.", shape.front_outer,
+        "front_height - proud * tan(angle)", "its outer face stands before them", part="front",
+    ),
+    size(
+        "proud", "Front stands proud of the sides", "What its rabbets leave of its thickness.", shape.proud,
+        "front_thickness - rabbet",
+    ),
+)  # fmt: skip
+ROUND = (
+    size(
+        "outside", "Outside width", "Of front and back.",
+        lambda inside_width, side_thickness: inside_width + 2 * side_thickness, "inside_width + 2 * side_thickness",
+    ),
+    size(
+        "back_high", "Back from crest to tail", "Along its grain.", shape.back_high,
+        "tail + back_height + lid_thickness / cos(angle) + crest", "the lid measured plumb", part="back",
+    ),
+    size(
+        "bottom_deep", "Bottom, back to front", "Across its grain.", shape.bottom_deep, "depth - rabbet - allowance",
+        part="bottom",
+    ),
+    size(
+        "bottom_wide", "Bottom, side to side", "Along its grain.", shape.bottom_wide, "inside_width - allowance",
+        part="bottom",
+    ),
+)  # fmt: skip
+THICK = {"side": "sides", "front": "front", "lid": "lid", "back": "back", "bottom": "bottom", "batten": "battens"}
+TAKEN = (
+    size(
+        "rabbet", "Depth of the front's rabbet", "Half the front's thickness, unless given.", shape.rabbet,
+        part="front",
+    ),
+    *(
+        size(
+            f"{part}_thickness", f"Thickness of the {told}", "The stock's own, unless given.",
+            lambda stock_thickness: stock_thickness, part=part, yields=HARMLESS,
+        )
+        for part, told in THICK.items()
+    ),
+)  # fmt: skip
+ASIDE = (
+    size(
+        "front_long", "Front, end to end", "The same as the outside width, until it is cut.",
+        lambda outside: outside, "outside", part="front", shown=False,
+    ),
+    size(
+        "back_wide", "Back, edge to edge", "The same as the outside width, until it is cut.",
+        lambda outside: outside, "outside", part="back", shown=False,
+    ),
+    size(
+        "second_back", "Second side, back edge", "The same as on the first side, until it is cut.",
+        lambda back_height: back_height, "back_height", part="second side", shown=False,
+    ),
+    size(
+        "second_front", "Second side, front edge", "The same as on the first side, until it is cut.",
+        lambda front_height: front_height, "front_height", part="second side", shown=False,
+    ),
+    size(
+        "second_deep", "Second side, back to front", "The same as on the first side, until it is cut.",
+        lambda depth: depth, "depth", part="second side", shown=False,
+    ),
+    size(
+        "sides_alike", "Sides alike at either edge within", "Then the lid sits on both within the thickness of a card.",
+        shape.sides_alike, "0.3 / cos(angle) / 2", "one corner feels what two edges are off", shown=False,
+    ),
+)  # fmt: skip
