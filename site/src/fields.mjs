@@ -6,6 +6,8 @@ import { pressed } from "./state-keys.mjs";
 
 /** A click so soon after the field was taken is the touch that took it, in milliseconds. */
 const ONE_TOUCH = 700;
+/** By then a browser is done with a click, in milliseconds. */
+const AFTER = 50;
 
 /** The field of a given, opened if it was folded away, and the caret put in; false when there is none.
  * @param {string} name @returns {boolean} */
@@ -44,14 +46,18 @@ export function intoField(name, key) {
 }
 
 /**
- * The text in hand, selected, so that typing takes its place; again after the touch that took it, which puts the caret somewhere.
+ * The text in hand, selected, so that typing takes its place. The touch that takes the field puts the caret somewhere when it
+ * ends, in some browsers after its click: so it is selected again then, and once more, unless it has been typed over.
  * @param {Element} field
  */
 export function selectAll(field) {
   if (!(field instanceof HTMLInputElement) || field.type !== "text") return;
+  const { value } = field;
   const taken = performance.now();
-  field.select();
-  field.addEventListener("click", () => performance.now() - taken < ONE_TOUCH && field.select(), { once: true });
+  const again = () => field.value === value && document.activeElement === field && field.select();
+  const touched = () => performance.now() - taken < ONE_TOUCH && (again(), setTimeout(again, AFTER));
+  again();
+  addEventListener("click", touched, { once: true, capture: true });
 }
 
 /**
