@@ -6,12 +6,12 @@ from calc.pieces._sloping_sizes import size
 from calc.sums._lid import strips_of
 
 WANTED = (
-    size("set_run", "Bevel gauge, run", "The nearest pair of marks on your rule.", lambda gauge: gauge["set_run"]),
-    size("set_rise", "Bevel gauge, rise", "Square to the run.", lambda gauge: gauge["set_rise"]),
     size(
         "angle", "Slope of the lid", "From level; the tops of the sides are sawn to it.", shape.angle,
         "atan((back_height - front_height) / depth)", part="side", kind="angle",
     ),
+    size("set_run", "Bevel gauge, run", "The nearest pair of marks on your rule.", lambda gauge: gauge["set_run"]),
+    size("set_rise", "Bevel gauge, rise", "Square to the run.", lambda gauge: gauge["set_rise"]),
     size(
         "lid_long", "Lid down the slope, upper face", "The size to cut, before the strip is sawn off.",
         lambda lid_under, lid_bevel: lid_under + lid_bevel, "lid_under + lid_bevel", part="lid",
