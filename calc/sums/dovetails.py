@@ -65,7 +65,7 @@ SUM = Sum(
         Caution(
             "Clamp the board, chop from both faces with both hands behind the chisel's edge, and never towards the "
             "hand that holds the work.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "Steeper than 1 in 6 the corners of the tails are short in the grain and break off.",

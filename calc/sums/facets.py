@@ -104,7 +104,7 @@ SUM = Sum(
         Caution(
             "Plane across the grain first and along it after, so that the corners that break out are planed away; "
             "clamp the board, and keep fingers off the fresh arrises, which are sharp.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
     ),
     example=Example(

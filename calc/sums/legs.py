@@ -70,7 +70,7 @@ SUM = Sum(
         Caution(
             "Clamp the seat, hold the brace or drill with both hands, and stop when the point shows: finish from the "
             "other side.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "Feet that stand inside the edge of the seat let it tip: set the holes wider, or lean the legs more. What "

@@ -112,7 +112,7 @@ SUM = Sum(
     cautions=(
         Caution(
             "Keep hands behind the saw and the chisel, and clamp the work in a mitre block.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "Pieces this short cannot be held safely by hand: cut them from a long strip, or clamp them.",

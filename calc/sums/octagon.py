@@ -108,7 +108,7 @@ SUM = Sum(
         Caution(
             "Lie the stick in a V or a cradle against a stop, so that it cannot roll under the plane; keep fingers "
             "above its arrises, and ease each sharp one before you handle it.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
     ),
     example=Example(

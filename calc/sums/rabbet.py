@@ -122,7 +122,7 @@ SUM = Sum(
         Caution(
             "Across the grain, knife the line first and plane from both ends inward, or the far edge breaks out. Keep "
             "fingers off the side of the iron: it cuts too.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "A tongue this thin is short in the grain at an end, and breaks in the making: keep more of it.",

@@ -171,7 +171,7 @@ SUM = Sum(
         Caution(
             "A slanting cut pulls the saw aside: clamp the board, start on the waste side, keep hands behind the edge. "
             "The bevelled arris is thin and sharp: ease it.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "Parts this small cannot be held safely by hand: saw the angles on a longer board first, or clamp them.",

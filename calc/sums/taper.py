@@ -122,7 +122,7 @@ SUM = Sum(
         Caution(
             "Clamp the piece or lay it against a stop and a rest, and plane from the large end down to the small, with "
             "the grain; keep fingers above the arris.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "At this angle the grain runs out through the planed face: saw the waste off first, and expect the small "

@@ -71,7 +71,7 @@ SUM = Sum(
         Caution(
             "Clamp the stile over a leg of the bench, chop with both hands behind the edge, and come from both sides "
             "when the tenon comes through.",
-            source="general hand-tool practice (from memory)",
+            source="general hand-tool practice, from memory",
         ),
         Caution(
             "Leave the stile 1 to 3 in longer past the mortise until the joint is glued: without that horn the end "
