@@ -39,4 +39,5 @@ def plain(kind: str, value: Fraction) -> str:
     """A value as a decimal with its unit; a temperature in Fahrenheit, so that either end of a table can be typed."""
     if kind == "temperature":
         return f"{float(value * Fraction(9, 5) + 32):.4f} °F"
-    return f"{float(value):.4f}{max(MEASURED[kind], key=lambda unit: (MEASURED[kind][unit] == 1, -len(unit)))}"
+    unit, size = max(MEASURED[kind].items(), key=lambda one: (one[1] == 1, -len(one[0])))
+    return spelled(value, unit, size)[0]
