@@ -27,8 +27,9 @@ def build(folder: Path, *, compressed: bool = False) -> None:
 
 
 def _write(folder: Path) -> None:
-    core = python.core(folder)
-    put(folder, "python.json", told({"parts": python.changing(folder), **snapshot.write(folder)}))
+    started = snapshot.write(folder)
+    core = {**python.core(folder), "snapshot": started.name}
+    put(folder, "python.json", told({"parts": python.changing(folder), "sums": started.sums}))
     found = catalogue.gather(folder, _release())
     put(folder, "catalogue.json", told(found.listed))
     pages.write(folder, found, bundle.code(folder, core))

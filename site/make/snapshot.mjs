@@ -46,7 +46,8 @@ async function warmed() {
   const createPyodideModule = (settings) => glue(Object.assign(settings, { INITIAL_MEMORY: MEMORY }));
   const python = await loadPyodide({ ...config, createPyodideModule, _makeSnapshot: true });
   take(python);
-  python.runPython(modules.map((name) => `import ${name}\n`).join("") + warm);
+  python.runPython(modules.map((name) => `import ${name}\n`).join(""));
+  python.runPython(`exec(${JSON.stringify(warm)}, {"__name__": "warm"})`);
   settle(python);
   const raw = python.makeMemorySnapshot();
   const [, begin, length] = new Uint32Array(raw.buffer, 0, 3);

@@ -5,6 +5,7 @@ sum stands on. The sums are kept apart, so that a change to one is little to fet
 """
 
 import json
+from dataclasses import dataclass
 from pathlib import Path
 
 from make import needs, prepare, python, wheels
@@ -17,8 +18,16 @@ WARM = (MAKE / "warm.py").read_text("utf-8")
 Texts = dict[str, str]
 
 
-def write(folder: Path) -> dict[str, object]:
-    """Write the snapshot and the sums' code; their names, as the worker reads them from python.json."""
+@dataclass(frozen=True)
+class Written:
+    """The snapshot's name, and for each sum's file the names of those that hold its code and what it needs."""
+
+    name: str
+    sums: dict[str, list[str]]
+
+
+def write(folder: Path) -> Written:
+    """Write the snapshot and the sums' code."""
     texts = {name: text for part in python.calc().values() for name, text in part.items()}
     sums = {name: needs.reached(name, texts) for name in sorted(texts) if needs.is_sum(name)}
     core = {one for one in needs.reached("calc/door.py", texts).union(*sums.values()) if needs.is_core(one)}
@@ -30,10 +39,8 @@ def write(folder: Path) -> dict[str, object]:
     kept = {name: keep(folder, f"python/sums/{name}.code", file.read_bytes()) for name, file in made.items()}
     also = {name: [kept["tables"]] if "calc/tables/__init__.py" in reached else [] for name, reached in sums.items()}
     wanted = needs.modules(core.union(*sums.values()), texts)
-    return {
-        "snapshot": keep(folder, "python/start.snapshot", _snapshot(core_code, wanted)),
-        "sums": {name: [kept[Path(name).stem], *also[name]] for name in sums},
-    }
+    snapshot = keep(folder, "python/start.snapshot", _snapshot(core_code, wanted))
+    return Written(snapshot, {name: [kept[Path(name).stem], *also[name]] for name in sums})
 
 
 def _compiled(bundles: dict[str, Texts]) -> dict[str, Path]:

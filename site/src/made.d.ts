@@ -1,7 +1,7 @@
 /** What the build puts in where these names stand; see site/make/bundle.py. */
 
-/** The interpreter's own files: their folder, from the worker's, and what its lock file says of the release. */
-declare const CORE: { home: string; info: import("pyodide").Lockfile["info"] };
+/** The interpreter's own files: their folder, from the worker's, what its lock file says of the release, the snapshot. */
+declare const CORE: { home: string; info: import("pyodide").Lockfile["info"]; snapshot: string };
 
 /** The worker's file, from the page's. */
 declare const WORKER: string;

@@ -1,4 +1,4 @@
-// Asking Python, which runs in a thread of its own. A question asked before Python wakes waits for it; a worker that dies or
+// Asking Python, which runs in a thread of its own. A question asked before Python wakes waits there for it; a worker that dies or
 // falls silent is started once more and asked again; after that the page says so, and goes on without.
 
 /**
@@ -52,8 +52,8 @@ class Python {
     const id = ++this.last;
     return new Promise((answer) => {
       this.questions.set(id, { text: JSON.stringify({ ...request, id }), answer });
-      if (!this.worker) this.lose();
-      else if (this.ready) this.put(id);
+      if (this.worker) this.put(id);
+      else this.lose();
     });
   }
 
@@ -67,6 +67,7 @@ class Python {
       event.preventDefault();
       if (this.worker === made) this.again();
     };
+    for (const id of this.questions.keys()) this.put(id);
     this.wait(LONGEST_START);
   }
 
@@ -80,7 +81,6 @@ class Python {
 
   wake() {
     this.ready = true;
-    for (const id of this.questions.keys()) this.put(id);
     this.onState("ready", "");
     settle();
   }
@@ -88,7 +88,7 @@ class Python {
   /** @param {number} id */
   put(id) {
     this.worker?.postMessage(this.questions.get(id)?.text);
-    if (this.questions.size === 1) this.wait(LONGEST_ANSWER);
+    if (this.ready && this.questions.size === 1) this.wait(LONGEST_ANSWER);
   }
 
   /** @param {Reply & { id: number }} reply */

@@ -29,22 +29,15 @@ async function anywhere(wanted, options) {
   return kept;
 }
 
-/** @type {import("pyodide").PyodideConfig} */
-const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info: CORE.info, packages: {} } };
-const glue = import(`${core}pyodide.asm.js`);
-const named = anywhere(new URL("python.json", base), { cache: "no-cache" }).then((response) => response.json());
-
-/** @param {string} name */
-const file = async (name) => (await anywhere(new URL(name, base))).arrayBuffer();
-
 /** @typedef {(request: string) => Promise<string>} Ask */
 
+/** @type {import("pyodide").PyodideConfig} */
+const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info: CORE.info, packages: {} } };
 const LACKING = /"fault": ?"ModuleNotFoundError/;
 
-/** Something begun before it is awaited: should it fail, that is heard there. @template T @param {Promise<T>} begun */
-function early(begun) {
-  begun.catch(() => {});
-  return begun;
+/** @param {string} name */
+async function file(name) {
+  return (await anywhere(new URL(name, base))).arrayBuffer();
 }
 
 /** What is in a gzipped JSON file. @param {string} name */
@@ -53,25 +46,40 @@ async function unpacked(name) {
   return new Response(body?.pipeThrough(new DecompressionStream("gzip"))).json();
 }
 
+/** What changes from release to release: the parts of our source, and the files of each sum's code. */
+async function named() {
+  return (await anywhere(new URL("python.json", base), { cache: "no-cache" })).json();
+}
+
+/** Something begun before it is awaited: should it fail, that is heard there. @template T @param {Promise<T>} begun */
+function early(begun) {
+  begun.catch(() => {});
+  return begun;
+}
+
 /**
- * From the snapshot. The code of the sum that the page shows, named in this worker's address, is fetched meanwhile.
+ * From the snapshot. What is fetched comes side by side, the largest first; so does the code of the sum that the page shows,
+ * which is named in this worker's address.
  * @returns {Promise<Ask>}
  */
 async function quickly() {
+  const shown = self.location.hash.slice(1);
+  const snapshot = early(file(CORE.snapshot));
   const wasm = early(WebAssembly.compileStreaming(anywhere(`${core}pyodide.asm.wasm`)));
-  const { snapshot, sums } = await named;
-  const coming = new Map(filesOf(sums, self.location.hash.slice(1)).map((name) => [name, early(file(name))]));
-  const python = await wake({ config, glue, wasm, snapshot: early(file(snapshot)) });
-  const { bring, ask } = asking(python, sums, (name) => coming.get(name) ?? file(name));
-  await bring(self.location.hash.slice(1));
+  const waking = early(wake({ config, glue: import(`${core}pyodide.asm.js`), wasm, snapshot }));
+  const { sums } = await named();
+  const coming = new Map(filesOf(sums, shown).map((name) => [name, early(file(name))]));
+  const { bring, ask } = asking(await waking, sums, (name) => coming.get(name) ?? file(name));
+  await bring(shown);
   return ask;
 }
 
 /** With everything imported anew. @returns {Promise<Ask>} */
 async function ordinarily() {
   const stdLibURL = `${core}python_stdlib.zip`;
+  const glue = import(`${core}pyodide.asm.js`);
   const createPyodideModule = async (/** @type {unknown} */ settings) => (await glue).default(settings);
-  const files = named.then(({ parts }) => Promise.all(parts.map(unpacked)));
+  const files = named().then(({ parts }) => Promise.all(parts.map(unpacked)));
   const answer = await boot({ config: { ...config, stdLibURL, createPyodideModule }, files });
   return async (request) => answer(request);
 }

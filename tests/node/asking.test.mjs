@@ -26,12 +26,12 @@ function pythonWithPlayers() {
   return { ask, players, states };
 }
 
-test("a question asked before Python wakes is asked when it does", async () => {
+test("a question asked before Python wakes waits for it in the worker", async () => {
   const { ask, players, states } = pythonWithPlayers();
   const reply = ask(SLOPE);
-  assert.deepEqual(players[0].mail, []);
-  players[0].say({ ready: true });
   assert.deepEqual(players[0].mail, [{ ...SLOPE, id: 1 }]);
+  mock.timers.tick(59_000);
+  players[0].say({ ready: true });
   players[0].say({ id: 1, ok: true, answer: "steep" });
   assert.deepEqual(await reply, { ok: true, answer: "steep" });
   assert.deepEqual(states, ["waking", "ready"]);

@@ -5,6 +5,7 @@ import subprocess
 import zipfile
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import asdict
 from pathlib import Path
 
 import pytest
@@ -27,7 +28,7 @@ def in_the_browser(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
 def from_the_snapshot(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
     """The same, woken from the snapshot, with a standard library that has nothing in it."""
     folder = tmp_path_factory.mktemp("snapshot")
-    (folder / "python.json").write_text(json.dumps(snapshot.write(folder)))
+    (folder / "written.json").write_text(json.dumps(asdict(snapshot.write(folder))))
     zipfile.ZipFile(folder / "empty.zip", "w").close()
     with asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE) as ask:
         yield ask

@@ -1,17 +1,17 @@
-// node from_snapshot.mjs DIST EMPTY.zip PYODIDE: the page's quick way of starting Python, from the built files; then a line in is a
-// request, a line out its reply.
+// node from_snapshot.mjs FOLDER EMPTY.zip PYODIDE: the page's quick way of starting Python, from the built files; then a line in
+// is a request, a line out its reply.
 import fs from "node:fs";
 import path from "node:path";
 import { createInterface } from "node:readline";
 import { wake } from "../../site/src/boot-snapshot.mjs";
 import { asking } from "../../site/src/late.mjs";
 
-const [dist, stdLibURL, pyodide] = process.argv.slice(2);
+const [folder, stdLibURL, pyodide] = process.argv.slice(2);
 const glue = import(path.join(pyodide, "pyodide.asm.mjs"));
-const read = async (name) => new Uint8Array(fs.readFileSync(path.join(dist, name))).buffer;
-const { snapshot, sums } = JSON.parse(fs.readFileSync(path.join(dist, "python.json"), "utf8"));
+const read = async (name) => new Uint8Array(fs.readFileSync(path.join(folder, name))).buffer;
+const { name, sums } = JSON.parse(fs.readFileSync(path.join(folder, "written.json"), "utf8"));
 const { info } = JSON.parse(fs.readFileSync(path.join(pyodide, "pyodide-lock.json"), "utf8"));
 const config = { lockFileContents: { info, packages: {} }, packageBaseUrl: "/nowhere/", stdLibURL };
-const python = await wake({ config, glue, wasm: new Promise(() => {}), snapshot: read(snapshot) });
+const python = await wake({ config, glue, wasm: new Promise(() => {}), snapshot: read(name) });
 const { ask } = asking(python, sums, read);
 for await (const line of createInterface({ input: process.stdin })) process.stdout.write(`${await ask(line)}\n`);

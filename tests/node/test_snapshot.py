@@ -63,7 +63,7 @@ def test_the_snapshot_is_the_same_every_time(tmp_path: Path, monkeypatch: pytest
 def test_no_sum_is_in_the_snapshot(tmp_path: Path) -> None:
     """A sum's own words are in its own file only, so that a change to it leaves the snapshot alone."""
     named = snapshot.write(tmp_path)
-    memory = (tmp_path / str(named["snapshot"])).read_bytes()
+    memory = (tmp_path / named.name).read_bytes()
     assert b"calc.door" in memory
     assert [one.id for one in SUMS if one.purpose.encode() in memory] == []
 
@@ -94,5 +94,5 @@ def test_every_part_of_calc_is_known(tmp_path: Path) -> None:
     """Each sum and piece has its code among the files that are written."""
     named = snapshot.write(tmp_path)
     sums = {file for part in python.calc().values() for file in part if needs.is_sum(file)}
-    assert set(named["sums"]) == sums  # type: ignore[call-overload]
+    assert set(named.sums) == sums
     assert len(sums) == len(SUMS)
