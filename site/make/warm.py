@@ -4,10 +4,11 @@ A sum of no use to anybody stands in for the real ones, which are not in the sna
 """
 
 from json import dumps
+from typing import Any
 
 from calc import trig
 from calc.bench import MARKS, Bench
-from calc.declare import Answer, AnyOf, Example, Formula, Source, Sum
+from calc.declare import Answer, AnyOf, Example, Formula, Source, Sum, Values
 from calc.engine import reckon
 from calc.figure import Figure
 from calc.kinds import Angle, Length, Limit
@@ -16,13 +17,13 @@ from calc.units import factor
 SIZE = Limit("0 in", "20 m", above=True)
 
 
-def work(rise, run, angle):
+def work(rise: Any, run: Any, angle: Any) -> Values:
     """Both legs and the angle between them."""
     run = run or rise / trig.tan(angle)
     return {"run": run, "angle": angle or trig.atan(rise / run), "long": trig.sqrt(rise * rise + run * run)}
 
 
-def figure(v):
+def figure(v: Values) -> Figure:
     """The triangle."""
     drawing = Figure("Warm", "A right triangle.")
     corners = [(0, 0), (v["run"], 0), (v["run"], v["rise"])]
@@ -33,7 +34,7 @@ def figure(v):
     return drawing
 
 
-def warm():
+def warm() -> None:
     """Declare the sum, and answer it on several benches."""
     one = Sum(
         id="warm",
