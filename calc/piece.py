@@ -4,7 +4,7 @@ A piece is a `Sum`: form, command line, description, figure and tests take it as
 piece with nothing cut yet; `calc.settle` is the piece while it is being built.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -18,6 +18,7 @@ from calc.kinds import Angle, Length, Number
 from calc.order import led_to, ordered
 from calc.size import Match, Size, Step, Table
 from calc.sizing import CANNOT, Known, Plan, Unknown, Worked
+from calc.solid import Solid
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -26,12 +27,13 @@ class Piece(Sum):
 
     `work` and `formulas` are made from the sizes, the lines that lead to one before it; a formula that holds only where
     an optional given is left out, or of a size that is not shown, stays with its size. ValueError
-    where a name is missing or the sizes go in a circle.
+    where a name is missing or the sizes go in a circle. `solids` gives each piece of wood where it lies in the whole.
     """
 
     answers: tuple[Size | Table, ...]
     steps: tuple[Step, ...] = ()
     matches: tuple[Match, ...] = ()
+    solids: Callable[[Values], Sequence[Solid]] | None = None
     moment: str = "piece"
     work: Callable[..., Values] = field(init=False, repr=False, compare=False)
     formulas: tuple[Formula, ...] = field(init=False, repr=False, compare=False)
@@ -125,13 +127,14 @@ def _check(piece: Piece) -> None:
     names = [one.name for one in (*piece.steps, *piece.answers)]
     known, filled = {*given, *names}, given.keys() & set(names)
     some = piece.any_of.names if piece.any_of else ()
+    movable = {one.name for one in piece.givens if isinstance(one, Length | Angle | Number)}
     wrong = [f"{name!r} stands twice" for name in names if names.count(name) > 1]
     wrong += [f"{name!r} is always given, never worked out" for name in filled if not _left_out(given[name], some)]
     for size in piece.sizes.values():
         wrong += _strange(size.name, "speaks of", size.formula_names(), set(piece.labels))
         wrong += _strange(size.name, "trims", size.yields.trims, set(piece.sizes) | given.keys())
         wrong += _strange(size.name, "has the play of", [size.yields.play] if size.yields.play else [], known)
-        wrong += _strange(size.name, "yields by", size.yields.by, _movable(piece))
+        wrong += _strange(size.name, "yields by", size.yields.by, movable)
     for match in piece.matches:
         wrong += _strange(match.names[0], "matches", (*match.names, *match.needs), known)
     if wrong:
@@ -140,10 +143,6 @@ def _check(piece: Piece) -> None:
 
 def _left_out(given: Given, some: tuple[str, ...]) -> bool:
     return not given.default and (given.optional or given.name in some)
-
-
-def _movable(piece: Piece) -> set[str]:
-    return {one.name for one in piece.givens if isinstance(one, Length | Angle | Number)}
 
 
 def _strange(name: str, does: str, wanted: Iterable[str], known: set[str]) -> list[str]:
