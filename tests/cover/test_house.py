@@ -5,6 +5,7 @@ import json
 import re
 import subprocess
 import sys
+import tomllib
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -71,6 +72,15 @@ def test_one_sum_is_answered_without_the_others() -> None:
     found = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True).stdout
     loaded = {name.replace("_", "-") for name in re.findall(r"calc\.(?:sums|pieces)\.([a-z]\w*)", found)}
     assert loaded == {"slope"}
+
+
+def test_every_library_a_test_imports_is_declared() -> None:
+    """What the tests stand on is named in pyproject.toml, so that a fresh machine has it too."""
+    told = tomllib.loads(Path("pyproject.toml").read_text("utf-8"))["project"]
+    declared = {re.split("[=<>]", one)[0] for one in [*told["dependencies"], *told["optional-dependencies"]["test"]]}
+    ours = {file.stem for file in Path("tests").rglob("*") if file.suffix in (".py", "")} | {"calc", "make"}
+    used = {name for file in Path("tests").rglob("*.py") for name in imports(file)}
+    assert used - ours - sys.stdlib_module_names <= declared
 
 
 @pytest.mark.parametrize("file", FILES, ids=str)
