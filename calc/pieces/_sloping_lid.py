@@ -1,32 +1,15 @@
 """What the lid of a sloping-lid box carries: hinge strip, battens that clear the box as it opens, and the slot."""
 
-from collections.abc import Mapping
-from functools import lru_cache
 from typing import Any
 
 from calc import trig
 from calc.bench import MARKS
 from calc.declare import Values
-from calc.discover import find
 from calc.errors import Refusal
-from calc.pieces._sloping_shape import up
+from calc.pieces._asked import ask, up
 
 NOTE = {"what": "note", "length": "note_length", "width": "note_width", "halved": "halved", "narrowed": "narrowed"}
 HINGE = {"length": "depth", "strip": "leaf", "knuckle": "knuckle"}
-
-
-@lru_cache(maxsize=512, typed=True)
-def answered(sum_id: str, **numbers: Any) -> Values:
-    """Another sum's answers, kept by the numbers and their types: an exact one is never answered from a rounded one."""
-    return find(sum_id).of(**numbers)
-
-
-def ask(sum_id: str, field: str, names: Mapping[str, str], **numbers: Any) -> Values:
-    """Another sum's answers; where it refuses, its own words at the field of ours that they concern."""
-    try:
-        return answered(sum_id, **numbers)
-    except Refusal as refusal:
-        raise Refusal(refusal.say, refusal.instead, names.get(refusal.field, field), source=refusal.source) from None
 
 
 def gauge(angle: Any, mark: str, lid_wide: Any) -> Values:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from typing import Any
 
-from calc.pieces._sloping_part import Part, glued, narrow
+from calc.pieces._part import Part, glued, narrow
 
 SIDEWAYS, DOWN = "side to side", "down the slope"
 

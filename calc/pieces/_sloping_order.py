@@ -1,10 +1,7 @@
 """The order of work for a sloping-lid box, each step with its tool and what the tool is set to."""
 
-from typing import Any
-
 from calc.declare import Values
-
-Step = dict[str, Any]
+from calc.pieces._order import GLUE, Step, step
 
 
 def order(m: Values) -> list[Step]:
@@ -16,49 +13,42 @@ def order(m: Values) -> list[Step]:
     return [*([GLUE] if glued else []), *_across(m), *_along(m), *_lid(m), *_together(m)]
 
 
-def _step(do: str, tool: str, setting: Any = None, second: Any = None, angle: Any = None) -> Step:
-    return {"do": do, "tool": tool, "setting": setting, "second": second, "angle": angle}
-
-
-GLUE = _step("Joint and glue up the wide parts; let them cure", "clamps")
-
-
 def _across(m: Values) -> list[Step]:
     back, front, angle = m["back_height"], m["front_height"], m["angle"]
     return [
-        _step("Set the gauge: run, then rise square to it", "bevel gauge", m["set_run"], m["set_rise"], angle),
-        _step("Saw the sides: back edge, front edge, top end to the gauge", "crosscut saw", back, front, angle),
-        _step("Saw front and lid to length", "crosscut saw", m["front_long"], m["lid_wide"]),
-        _step("Saw back and bottom to length", "crosscut saw", m["back_high"], m["bottom_wide"]),
-        _step("Rabbet the front's ends: fence, depth", "rabbet plane", m["side_thickness"], m["rabbet"]),
+        step("Set the gauge: run, then rise square to it", "bevel gauge", m["set_run"], m["set_rise"], angle),
+        step("Saw the sides: back edge, front edge, top end to the gauge", "crosscut saw", back, front, angle),
+        step("Saw front and lid to length", "crosscut saw", m["front_long"], m["lid_wide"]),
+        step("Saw back and bottom to length", "crosscut saw", m["back_high"], m["bottom_wide"]),
+        step("Rabbet the front's ends: fence, depth", "rabbet plane", m["side_thickness"], m["rabbet"]),
     ]
 
 
 def _along(m: Values) -> list[Step]:
     inner, outer, angle = m["front_inner"], m["front_outer"], m["angle"]
     return [
-        _step("Bevel the front's top edge: inner height, outer height", "plane", inner, outer, angle),
-        _step("Bevel the lid's back edge: upper face, under face", "plane", m["lid_long"], m["lid_under"], angle),
-        _step("Sides and back to width", "rip saw, plane", m["depth"], m["back_wide"]),
-        _step("Bottom to width; try it in", "rip saw, plane", m["bottom_deep"]),
+        step("Bevel the front's top edge: inner height, outer height", "plane", inner, outer, angle),
+        step("Bevel the lid's back edge: upper face, under face", "plane", m["lid_long"], m["lid_under"], angle),
+        step("Sides and back to width", "rip saw, plane", m["depth"], m["back_wide"]),
+        step("Bottom to width; try it in", "rip saw, plane", m["bottom_deep"]),
     ]
 
 
 def _lid(m: Values) -> list[Step]:
     down, begins = m["slot_down"], m["slot_begins"]
     return [
-        _step("Saw the strip off the lid, clean both edges: strip, moving lid", "rip saw", m["strip"], m["moving"]),
-        _step("Place the slot: middle down from the sawn edge, end in from the lid's end", "gauge", down, begins),
-        _step("Bore and chop the slot: length, width", "drill, chisel", m["slot_length"], m["slot_width"]),
-        _step("Let in the hinges at the saw cut, half the knuckle deep", "chisel"),
+        step("Saw the strip off the lid, clean both edges: strip, moving lid", "rip saw", m["strip"], m["moving"]),
+        step("Place the slot: middle down from the sawn edge, end in from the lid's end", "gauge", down, begins),
+        step("Bore and chop the slot: length, width", "drill, chisel", m["slot_length"], m["slot_width"]),
+        step("Let in the hinges at the saw cut, half the knuckle deep", "chisel"),
     ]
 
 
 def _together(m: Values) -> list[Step]:
     gap, inset = m["clearance"], m["batten_in"]
     return [
-        _step("Bore and nail: front to sides, then bottom, then back; check for square", "hammer, punch"),
-        _step("Nail the strip: nail line from the back, on the upper face", "hammer, punch", m["nail_line"]),
-        _step("Nail the battens under the moving lid: in from its sawn edge, in from its ends", "hammer", gap, inset),
-        _step("Hang the lid; see that the battens clear the front as it opens", "screwdriver"),
+        step("Bore and nail: front to sides, then bottom, then back; check for square", "hammer, punch"),
+        step("Nail the strip: nail line from the back, on the upper face", "hammer, punch", m["nail_line"]),
+        step("Nail the battens under the moving lid: in from its sawn edge, in from its ends", "hammer", gap, inset),
+        step("Hang the lid; see that the battens clear the front as it opens", "screwdriver"),
     ]

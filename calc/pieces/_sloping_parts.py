@@ -2,8 +2,8 @@
 
 from typing import Any
 
+from calc.pieces._part import Part, glued
 from calc.pieces._sloping_lid_parts import SIDEWAYS, batten_part, lid_part, moving_part, strip_part
-from calc.pieces._sloping_part import Part, glued
 
 UPRIGHT = "upright"
 

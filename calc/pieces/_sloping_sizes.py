@@ -1,25 +1,15 @@
 """The sizes of a sloping-lid box and of what it is cut from; those of the lid stand in `_sloping_lid_sizes`."""
 
-from collections.abc import Callable
-from typing import Any
-
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
-from calc.pieces import _sloping_stock as stock
 from calc.pieces import _sloping_work as joints
+from calc.pieces import _stock as stock
+from calc.pieces._size import sizes_by
 from calc.pieces._sloping_yields import HARMLESS, YIELDS
-from calc.size import Size, Step, Yield
+from calc.size import Step
 
-
-def size(
-    name: str, label: str, help: str, work: Callable[..., Any], formula: str = "", note: str = "", **more: Any
-) -> Size:
-    """A size, with what gives way to it."""
-    told = {"yields": YIELDS.get(name, Yield()), **more}
-    return Size(name=name, label=label, help=help, work=work, formula=formula, note=note, **told)
-
-
+size = sizes_by(YIELDS)
 STEPS = (
     *(Step(name=work.__name__, work=work) for work in (shape.tangent, shape.secant)),
     *(Step(name=work.__name__, work=work) for work in (joints.under_strip, joints.strip_nail)),

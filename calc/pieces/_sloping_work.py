@@ -1,31 +1,9 @@
 """How a sloping-lid box goes together: each joint, the nail for it, how many, and whether glue helps."""
 
-import math
 from typing import Any
 
 from calc import trig
-from calc.declare import Values
-from calc.errors import Refusal
-from calc.pieces._sloping_lid import answered
-
-CROSS, END, LONG = "none: cross grain", "none: end grain holds no glue", "yes: long grain to long grain"
-NONE_FITS: Values = {
-    "nail": "none of this kind fits",
-    "along_held": None,
-    "length": None,
-    "diameter": None,
-    "hole": None,
-    "thickness_from": "",
-}
-Row = dict[str, Any]
-
-
-def nail(nails: str, wood: str, held: Any, second: Any, lean: Any = 0) -> Values:
-    """The nail for a thickness held and the wood behind it, by the nail sum; blanks where no nail of the kind fits."""
-    try:
-        return answered("nail", held=held, second=second, lean=lean, kind=nails, wood=wood)
-    except Refusal:
-        return NONE_FITS
+from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
 
 
 def under_strip(front_height: Any, back_thickness: Any, angle: Any) -> Any:
@@ -39,48 +17,38 @@ def strip_nail(nails: str, wood: str, lid_thickness: Any, under_strip: Any) -> A
     return nail(nails, wood, lid_thickness, under_strip)["diameter"]
 
 
-def count(long: Any, spacing: Any) -> int:
-    """Nails along a joint: one to every spacing or part of one, and two at least. Common practice.
-
-    >>> count(200, 60)
-    4
-    """
-    wanted: int = math.ceil(long / spacing)
-    return max(2, wanted)
-
-
 def front_to_sides(nails: str, wood: str, spacing: Any, proud: Any, depth: Any, front_height: Any) -> Row:
     """Through the front's tongues into the sides' front edges."""
-    return _joint("Front to sides", nail(nails, wood, proud, depth), (front_height,) * 2, spacing, CROSS)
+    return joint("Front to sides", nail(nails, wood, proud, depth), (front_height,) * 2, spacing, CROSS)
 
 
 def sides_to_bottom(
     nails: str, wood: str, spacing: Any, side_thickness: Any, bottom_wide: Any, bottom_deep: Any
 ) -> Row:
     """Through the sides into the ends of the bottom."""
-    return _joint("Sides to bottom", nail(nails, wood, side_thickness, bottom_wide), (bottom_deep,) * 2, spacing, END)
+    return joint("Sides to bottom", nail(nails, wood, side_thickness, bottom_wide), (bottom_deep,) * 2, spacing, END)
 
 
 def front_to_bottom(
     nails: str, wood: str, spacing: Any, front_thickness: Any, bottom_deep: Any, bottom_wide: Any
 ) -> Row:
     """Through the front into the edge of the bottom."""
-    return _joint("Front to bottom", nail(nails, wood, front_thickness, bottom_deep), (bottom_wide,), spacing, LONG)
+    return joint("Front to bottom", nail(nails, wood, front_thickness, bottom_deep), (bottom_wide,), spacing, LONG)
 
 
 def back_to_sides(nails: str, wood: str, spacing: Any, back_thickness: Any, depth: Any, back_height: Any) -> Row:
     """Through the back into the sides' back edges."""
-    return _joint("Back to sides", nail(nails, wood, back_thickness, depth), (back_height,) * 2, spacing, LONG)
+    return joint("Back to sides", nail(nails, wood, back_thickness, depth), (back_height,) * 2, spacing, LONG)
 
 
 def back_to_bottom(nails: str, wood: str, spacing: Any, back_thickness: Any, bottom_deep: Any, bottom_wide: Any) -> Row:
     """Through the back into the edge of the bottom."""
-    return _joint("Back to bottom", nail(nails, wood, back_thickness, bottom_deep), (bottom_wide,), spacing, CROSS)
+    return joint("Back to bottom", nail(nails, wood, back_thickness, bottom_deep), (bottom_wide,), spacing, CROSS)
 
 
 def strip_to_sides(nails: str, wood: str, spacing: Any, lid_thickness: Any, under_strip: Any) -> Row:
     """Through the fixed strip into the tops of the sides: two nails to each."""
-    return _joint("Strip to sides", nail(nails, wood, lid_thickness, under_strip), (0, 0), spacing, END)
+    return joint("Strip to sides", nail(nails, wood, lid_thickness, under_strip), (0, 0), spacing, END)
 
 
 def back_to_strip(
@@ -88,7 +56,7 @@ def back_to_strip(
 ) -> Row:
     """From the back into the strip; a level nail would run out through its upper face, so down the slope."""
     found = nail(nails, wood, back_thickness, strip_under * trig.cos(angle), angle)
-    return _joint("Back to strip, down the slope", found, (outside,), spacing, CROSS)
+    return joint("Back to strip, down the slope", found, (outside,), spacing, CROSS)
 
 
 def battens_to_lid(
@@ -96,14 +64,7 @@ def battens_to_lid(
 ) -> Row:
     """Through the battens into the moving lid's under face."""
     found = nail(nails, wood, batten_thickness, lid_thickness)
-    return _joint("Battens to moving lid", found, (batten_long,) * 2, spacing, CROSS)
-
-
-def _joint(name: str, found: Values, lines: tuple[Any, ...], spacing: Any, glue: str) -> Row:
-    nails = sum(count(long, spacing) for long in lines)
-    sizes = {key: found[key] for key in ("nail", "length", "diameter", "hole")}
-    told = {"joint": name, "held": found["along_held"], "count": nails, "glue": glue, "from": found["thickness_from"]}
-    return told | sizes
+    return joint("Battens to moving lid", found, (batten_long,) * 2, spacing, CROSS)
 
 
 JOINTS = (
@@ -132,12 +93,3 @@ def jointed(
     """Every nailed joint: the nail, its hole, how many, and whether glue helps."""
     first = [front_to_sides, sides_to_bottom, front_to_bottom, back_to_sides, back_to_bottom]
     return [*first, strip_to_sides, back_to_strip, battens_to_lid]
-
-
-def shopping(found: list[Row]) -> list[Row]:
-    """The nails to buy, sizes together, shortest first."""
-    sizes = {row["nail"]: row["length"] for row in found if row["length"] is not None}
-    return [
-        {"nail": name, "length": sizes[name], "count": sum(row["count"] for row in found if row["nail"] == name)}
-        for name in sorted(sizes, key=lambda name: sizes[name])
-    ]

@@ -1,4 +1,4 @@
-"""The stock that the parts of a sloping-lid box take: strips to glue up, and the run of board for each thickness."""
+"""The stock that the parts of a piece take: strips to glue up, and the run of board for each thickness."""
 
 import math
 from collections.abc import Sequence
@@ -9,7 +9,7 @@ from calc.declare import Values
 from calc.discover import find
 
 if TYPE_CHECKING:
-    from calc.pieces._sloping_part import Part
+    from calc.pieces._part import Part
 
 
 def boards(cut_list: Sequence["Part"], stock_width: Any, kerf: Any) -> list[dict[str, Any]]:

@@ -1,4 +1,4 @@
-"""One part of a sloping-lid box, and how many widths of stock it is glued up from."""
+"""One part of a piece, and how many widths of stock it is glued up from."""
 
 from dataclasses import asdict, dataclass, replace
 from typing import Any
@@ -7,9 +7,6 @@ from calc.errors import Refusal
 from calc.sums._lid import strips_of
 
 MOST_STRIPS = 12
-NARROW = Refusal(
-    "this stock is too narrow to make a batten of", "give a wider stock or narrower battens", "stock_width"
-)
 
 
 @dataclass(frozen=True, kw_only=True)

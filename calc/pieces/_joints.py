@@ -1,0 +1,54 @@
+"""Nailed joints of a piece: the nail for each, how many, and whether glue helps."""
+
+import math
+from typing import Any
+
+from calc.declare import Values
+from calc.errors import Refusal
+from calc.pieces._asked import answered
+
+CROSS, END, LONG = "none: cross grain", "none: end grain holds no glue", "yes: long grain to long grain"
+NONE_FITS: Values = {
+    "nail": "none of this kind fits",
+    "along_held": None,
+    "length": None,
+    "diameter": None,
+    "hole": None,
+    "thickness_from": "",
+}
+Row = dict[str, Any]
+
+
+def nail(nails: str, wood: str, held: Any, second: Any, lean: Any = 0) -> Values:
+    """The nail for a thickness held and the wood behind it, by the nail sum; blanks where no nail of the kind fits."""
+    try:
+        return answered("nail", held=held, second=second, lean=lean, kind=nails, wood=wood)
+    except Refusal:
+        return NONE_FITS
+
+
+def count(long: Any, spacing: Any) -> int:
+    """Nails along a joint: one to every spacing or part of one, and two at least. Common practice.
+
+    >>> count(200, 60)
+    4
+    """
+    wanted: int = math.ceil(long / spacing)
+    return max(2, wanted)
+
+
+def joint(name: str, found: Values, lines: tuple[Any, ...], spacing: Any, glue: str) -> Row:
+    """A joint nailed along these lines."""
+    nails = sum(count(long, spacing) for long in lines)
+    sizes = {key: found[key] for key in ("nail", "length", "diameter", "hole")}
+    told = {"joint": name, "held": found["along_held"], "count": nails, "glue": glue, "from": found["thickness_from"]}
+    return told | sizes
+
+
+def shopping(found: list[Row]) -> list[Row]:
+    """The nails to buy, sizes together, shortest first."""
+    sizes = {row["nail"]: row["length"] for row in found if row["length"] is not None}
+    return [
+        {"nail": name, "length": sizes[name], "count": sum(row["count"] for row in found if row["nail"] == name)}
+        for name in sorted(sizes, key=lambda name: sizes[name])
+    ]
