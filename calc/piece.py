@@ -18,7 +18,7 @@ from calc.kinds import Angle, Length, Number
 from calc.order import led_to, ordered
 from calc.size import Match, Size, Step, Table
 from calc.sizing import CANNOT, Known, Plan, Unknown, Worked
-from calc.solid import Solid
+from calc.solid import Meeting, Solid
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -34,6 +34,7 @@ class Piece(Sum):
     steps: tuple[Step, ...] = ()
     matches: tuple[Match, ...] = ()
     solids: Callable[[Values], Sequence[Solid]] | None = None
+    meetings: tuple[Meeting, ...] = ()
     moment: str = "piece"
     work: Callable[..., Values] = field(init=False, repr=False, compare=False)
     formulas: tuple[Formula, ...] = field(init=False, repr=False, compare=False)

@@ -4,7 +4,7 @@ x runs from the back, or the wall, to the front; y across, from left to right as
 Example: `block("Bottom", (0, 0, 0), (100, 200, 12), apart=(0, 0, -1), grain=(0, 1, 0))`.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
@@ -34,6 +34,15 @@ class Solid:
     faces: tuple[Face, ...]
     apart: Spot3
     grain: Spot3 = STILL
+
+
+@dataclass(frozen=True)
+class Meeting:
+    """Two parts that lie face to face. `room` gives the clearance left between them, in millimetres; mostly none."""
+
+    one: str
+    other: str
+    room: Callable[[Mapping[str, Any]], Any] = lambda values: 0
 
 
 def prism(

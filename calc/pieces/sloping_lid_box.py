@@ -7,6 +7,7 @@ from calc.piece import Piece
 from calc.pieces._sloping_asks import GIVENS
 from calc.pieces._sloping_figure import figure
 from calc.pieces._sloping_sizes import STEPS
+from calc.pieces._sloping_solids import MEETINGS, solids
 from calc.pieces._sloping_tells import ANSWERS
 from calc.size import Match
 from calc.tables import CHECK
@@ -84,6 +85,8 @@ SUM = Piece(
     ),
     proof=proof,
     figure=figure,
+    solids=solids,
+    meetings=MEETINGS,
     sources=(
         Source("Plane geometry", "right triangles; parts laid out by coordinates", "identity"),
         Source(
