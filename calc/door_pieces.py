@@ -16,7 +16,8 @@ from calc.discover import find
 from calc.errors import Refusal, listed
 from calc.how_true import HowTrue, how_true
 from calc.piece import Piece
-from calc.piece_told import answered, changed, told
+from calc.piece_told import answered, changed
+from calc.piece_told import told as stands
 from calc.probe import Probe, of_piece, of_sum
 from calc.record import Record, undo
 from calc.saved import from_plain, to_plain
@@ -34,15 +35,21 @@ ACTS: dict[str, Callable[[Piece, Record, str, str], Record]] = {
 
 
 def piece(request: Told) -> Told:
-    """{"do": {"act", "name", "text"}}, or nothing done: the record, all that stands, what changed, the answer."""
+    """{"do": {"act", "name", "text"}}, a list of them or none: the record, what stands, what changed, the answer.
+
+    One that is refused refuses the whole list.
+    """
     one, record = _piece(request)
+    told = request.get("do") or []
     before = settle(one, record)
-    after = settle(one, record := _done(one, record, request["do"])) if request.get("do") else before
+    for do in told if isinstance(told, list) else [told]:
+        record = _done(one, record, do)
+    after = settle(one, record) if told else before
     result = answered(after)
     return {
         "ok": True,
         "record": to_plain(record),
-        "settled": told(after),
+        "settled": stands(after),
         "changes": changed(changes(before, after), before, after),
         "answer": result.to_dict() if result else None,
     }

@@ -3,12 +3,14 @@
 import json
 from typing import Any
 
+from calc.acts import cuttable
 from calc.answers import Result
-from calc.cells import EMPTY, cell, number
-from calc.changes import Changes
+from calc.cells import EMPTY, cell, entry, number
+from calc.changes import Change, Changes
 from calc.engine import understood
-from calc.gaps import Alike, Gap, alike, gaps
+from calc.gaps import Alike, Gap, alike, gaps, measured
 from calc.settle import Settled
+from calc.size import CUT_KINDS
 from calc.why import result
 from calc.working import working
 
@@ -57,13 +59,25 @@ def in_json(settled: Settled, **more: Any) -> str:
     return json.dumps(reply, ensure_ascii=False, indent=1, allow_nan=False)
 
 
+def _amount(one: Change, after: Settled) -> str:
+    """By how much a length or an angle is more or less than it was, as it is seen at the bench; "" for all else."""
+    kind = after.kinds[one.name].kind
+    if one.by is None or kind not in CUT_KINDS:
+        return ""
+    return (
+        f"{measured('length' if kind == 'fine' else kind, abs(one.by), after.bench)} {'more' if one.by > 0 else 'less'}"
+    )
+
+
 def _given(settled: Settled, name: str) -> dict[str, Any]:
-    entry, reading = settled.record.givens.get(name), settled.readings.get(name)
+    typed, reading = settled.record.givens.get(name), settled.readings.get(name)
     return {
         "name": name,
         "label": settled.piece.given(name).label,
+        "kind": settled.piece.given(name).kind,
+        "can_be_cut": name in cuttable(settled.piece),
         "state": settled.state(name),
-        "typed": entry.text if entry else "",
+        "typed": typed.text if typed else "",
         "read": reading.read if reading else "",
         "for": settled.took.get(name, ""),
         **_cell(settled, name),
@@ -86,11 +100,12 @@ def _size(settled: Settled, name: str) -> dict[str, Any]:
 
 
 def _cell(settled: Settled, name: str) -> dict[str, Any]:
-    """A value in parts, as `calc.cells` has it; a choice by its words."""
+    """A value in parts, as `calc.cells` has it; a choice by its words. entry: as it would be typed, all of it."""
     value, shown = settled.values.get(name), settled.kinds.get(name)
     if value is None or isinstance(value, str | tuple) or shown is None:
-        return {**EMPTY, "text": result(settled, name), "value": value if isinstance(value, str) else None}
-    return cell(shown, value, settled.bench, any(one.rounded for one in settled.readings.values()))
+        return {**EMPTY, "text": result(settled, name), "value": value if isinstance(value, str) else None, "entry": ""}
+    rounded = any(one.rounded for one in settled.readings.values())
+    return {**cell(shown, value, settled.bench, rounded), "entry": entry(shown.kind, value, settled.bench)}
 
 
 def gap(one: Gap) -> dict[str, Any]:
@@ -116,6 +131,7 @@ def changed(found: Changes, before: Settled, after: Settled) -> dict[str, Any]:
                 "before": _cell(before, one.name),
                 "after": _cell(after, one.name),
                 "by": None if one.by is None else number(one.by),
+                "amount": _amount(one, after),
             }
             for one in found.sizes
         ],
