@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from from_decimals import CUT
 from published import Check, table
 
 NEAREST = "neighbours.0.mark"
@@ -28,7 +29,7 @@ def _decimal(row: dict[str, str]) -> Check:
         exact={"decimal_inches": float(row["exact_decimal_computed"])} if wrong else {},
         source=row["source"],
         basis=row["basis"],
-        note=row["note"],
+        note=row["note"] or CUT,
     )
 
 

@@ -4,6 +4,8 @@ from collections.abc import Iterator
 
 from published import Check, table
 
+CUT = "the last digit is cut off as often as it is rounded"
+
 
 def checks() -> Iterator[Check]:
     """Each fraction of an inch in decimals; the book cuts the last digit off as often as it rounds it."""
@@ -18,5 +20,5 @@ def checks() -> Iterator[Check]:
             exact={"decimal_inches": float(row["exact_decimal_computed"])} if misprint else {},
             source=row["source"],
             basis=row["basis"],
-            note=row["note"],
+            note=row["note"] or CUT,
         )

@@ -30,4 +30,5 @@ def _cell(row: Mapping[str, str]) -> Check:
         within={"emc": WITHIN},
         source=f"{row['source']}, table 4-2",
         basis=row["basis"],
+        note="worked out in degrees Fahrenheit by those who printed it",
     )

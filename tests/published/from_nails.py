@@ -44,7 +44,7 @@ def _wire(held: Fraction, wire: Row) -> Check:
         within={"diameter": THOUSANDTHS},
         source=wire["source"],
         basis=wire["basis"],
-        note=wire["note"],
+        note="nails are made to thousandths; the wire gauge is printed finer",
     )
 
 

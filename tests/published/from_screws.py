@@ -17,7 +17,8 @@ def checks() -> Iterator[Check]:
         yield _check(row, row["screw_number"], {"diameter": row["shank_diameter_mm"]}, "mm", {})
     for row in table("wood_screw_diameter_1916.csv"):
         if row["screw_gauge"] != "00" and int(row["screw_gauge"]) <= LAST:
-            yield _check(row, row["screw_gauge"], {"diameter": row["diameter_in"]}, "in", {"diameter": OLDER})
+            older = {**row, "note": "the numbers of 1916 follow another rule"}
+            yield _check(older, row["screw_gauge"], {"diameter": row["diameter_in"]}, "in", {"diameter": OLDER})
 
 
 def _check(

@@ -54,10 +54,11 @@ class Check:
     def misses(self, wanted: Mapping[str, Any]) -> dict[str, tuple[Any, Any]]:
         """Every answer further from `wanted` than it may be: name -> (answer, wanted)."""
         result = self.answered()
-        found = {name: self._found(result, name) for name in wanted}
+        found = {name: self.found(result, name) for name in wanted}
         return {name: (found[name], want) for name, want in wanted.items() if not self._near(name, found[name], want)}
 
-    def _found(self, result: calc.Result, name: str) -> Any:
+    def found(self, result: calc.Result, name: str) -> Any:
+        """The answer that a name such as "rows.0.width" means, in the unit it was printed in."""
         value: Any = result.values
         for step in name.split("."):
             value = value[int(step)] if step.isdecimal() else value[step]
