@@ -2,6 +2,7 @@
 
 from calc.kinds import Angle, Given, Limit
 from calc.pieces._asks import COMMON, JOINT, THICK, length, theirs, thick
+from calc.pieces._weight import WEIGHS
 
 BENCH = (
     length(
@@ -82,5 +83,6 @@ BUYS = (
     theirs("slot", "halved", default="1", default_why="folded once, end to end"),
     theirs("slot", "narrowed"),
     *COMMON,
+    *WEIGHS,
 )  # fmt: skip
 GIVENS: tuple[Given, ...] = (*BENCH, *PARTS, *FITS, *BUYS)

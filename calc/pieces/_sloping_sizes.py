@@ -3,10 +3,12 @@
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
+from calc.pieces import _sloping_wood as wood
 from calc.pieces import _sloping_work as joints
 from calc.pieces import _stock as stock
 from calc.pieces._size import sizes_by
 from calc.pieces._sloping_yields import HARMLESS, YIELDS
+from calc.pieces._weight import WEIGHED
 from calc.size import Step
 
 size = sizes_by(YIELDS)
@@ -16,7 +18,7 @@ STEPS = (
     *(Step(name=work.__name__, work=work) for work in (lid.gauge, lid.hinged, lid.down, lid.slotted, lid.leaf_end)),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *joints.JOINTS, joints.jointed)),
     Step(name="cut_list", work=parts.listed),
-    *(Step(name=work.__name__, work=work) for work in (stock.boards, stock.bought)),
+    *(Step(name=work.__name__, work=work) for work in (stock.boards, stock.bought, *wood.WOODS)),
 )
 """Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
 
@@ -27,6 +29,11 @@ COUNTED = (
         "nail_count", "Nails in all", "By their spacing, two at least to a joint.",
         lambda jointed: sum(row["count"] for row in jointed), kind="count",
     ),
+    size(
+        "wood_volume", "Wood in the box", "In all its parts; slot and holes are not taken out.", wood.wood_volume,
+        kind="volume",
+    ),
+    *WEIGHED,
 )  # fmt: skip
 BOX = (
     size(

@@ -102,6 +102,7 @@ SUM = Piece(
             "Gain half the knuckle; a quarter more for waste.",
         ),
         Source("UK Health and Safety Executive", "wood dust", "read"),
+        Source("The weight sum", "density of the wood; its sources stand there", "computed"),
         Source(
             "Overhangs, crest and tail, clearances, nails apart, order of work, no glue across the grain",
             "",
@@ -166,6 +167,7 @@ SUM = Piece(
             "back_height": "220 mm",
             "front_height": "170 mm",
             "price": "9.50",
+            "species": "white ash",
         },
         "A comment-card box for the village reading room, of 16 mm ash, to hang beside the door: a folded card goes in "
         "through the lid.",

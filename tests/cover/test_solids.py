@@ -99,6 +99,15 @@ def test_the_list_of_parts_gives_the_sizes_of_the_solids(piece: Piece, data: Dat
         assert min(np.abs(np.subtract(found, wanted)).max() for found in sizes(solid)) < 1e-6, (solid, wanted)
 
 
+@over_the_range
+def test_volume_and_weight_are_the_sum_of_the_parts(piece: Piece, data: DataObject) -> None:
+    """The wood in the piece is that in its solids, and weighs so much by its density."""
+    result, solids = built(piece, data)
+    whole = sum(map(volume, solids))
+    assert float(result["wood_volume"]) == pytest.approx(whole, rel=1e-9)
+    assert float(result["weight"]) == pytest.approx(whole / 1e9 * float(result["density"]), rel=1e-9)
+
+
 @every_piece
 def test_the_room_inside_is_as_answered(piece: Piece) -> None:
     """With every play and overhang taken away, what is shut in over the bottom has the volume that is answered."""
