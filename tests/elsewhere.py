@@ -10,7 +10,7 @@ from make.places import CACHE, MODULES, ROOT
 
 def copied(home: Path, source: Path = ROOT) -> Path:
     """The sources, with what set-up fetched."""
-    for name in ("calc", "site"):
+    for name in ("calc", "site", "tests/published"):
         shutil.copytree(
             source / name, home / name, ignore=shutil.ignore_patterns("node_modules", "__pycache__", "dist")
         )

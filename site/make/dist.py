@@ -5,7 +5,7 @@ import tomllib
 from pathlib import Path
 from typing import Any
 
-from make import bundle, catalogue, compress, licence, pages, python, snapshot
+from make import about, bundle, catalogue, compress, licence, pages, python, snapshot
 from make.files import digest, put, told
 from make.places import ROOT
 from make.said import say
@@ -32,7 +32,9 @@ def _write(folder: Path) -> None:
     put(folder, "python.json", told({"parts": python.changing(folder), "sums": started.sums}))
     found = catalogue.gather(folder, _release())
     put(folder, "catalogue.json", told(found.listed))
-    pages.write(folder, found, bundle.code(folder, core))
+    code = bundle.code(folder, core)
+    pages.write(folder, found, code)
+    about.write(folder, found, code["style"])
     put(folder, "licences.txt", licence.texts().encode())
     every = files(folder)
     bundle.service_worker(folder, {"version": f"{_release()}-{digest(told(every))[:8]}", "files": every})

@@ -43,6 +43,12 @@ export function renderPage({ page, catalogue, data = null, assets }) {
   return document(titleOf(data), about, assets, [body], [h("script", { type: "module", src: assets.script })]);
 }
 
+/** A page to be read: no script, nothing to type.
+ * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script"> }} told @returns {string} */
+export function renderPaper({ title, about, body, assets }) {
+  return document(title, about, { ...assets, script: "" }, [body], []);
+}
+
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
 export function renderNotFound({ assets }) {
   const body = h(

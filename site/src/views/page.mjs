@@ -61,6 +61,7 @@ function Foot({ state }) {
       "p",
       { class: "papers" },
       state.sum && h("a", { href: "#sources" }, "Where this sum comes from"),
+      h("a", { href: `about/${state.page}.html` }, state.sum ? "How far to trust it" : "How far each sum is to be trusted"),
       h("a", { href: "licences.txt" }, "Licences, and where the source texts are"),
     ),
   );

@@ -32,8 +32,8 @@ function Step({ line: { label, letters, numbers, result, note } }) {
   );
 }
 
-/** @type {Record<string, string>} */
-const BASES = {
+/** How a figure or a formula is known, in words. @type {Record<string, string>} */
+export const BASES = {
   read: "seen in the source",
   computed: "worked out here from the source's rule",
   memory: "from memory: check it",
