@@ -1,0 +1,47 @@
+"""The order of work for a wall shelf, each step with its tool and what the tool is set to."""
+
+from calc.declare import Values
+from calc.pieces._order import GLUE, Step, step
+
+
+def order(m: Values) -> list[Step]:
+    """Glue up; then everything across the grain before anything along it; then the curves; then nail, and hang it."""
+    glued = any(part.strips > 1 for part in m["cut_list"])
+    return [*([GLUE] if glued else []), *_across(m), *_along(m), *_curves(m), *_together(m)]
+
+
+def _across(m: Values) -> list[Step]:
+    drop, wide, deep = m["drop"], m["housing_wide"], m["housing_deep"]
+    return [
+        step("Saw the ends to length, both together", "crosscut saw", m["end_high"]),
+        step("Saw shelf and rail to length", "crosscut saw", m["shelf_long"], m["rail_long"]),
+        step("Knife the housings: from the foot, then as wide as the shelf is thick", "square, knife", drop, wide),
+        step("Saw and chop the housings to the gauge line", "tenon saw, chisel", deep),
+    ]
+
+
+def _along(m: Values) -> list[Step]:
+    return [
+        step("Ends and shelf to width: ends, shelf", "rip saw, plane", m["depth"], m["shelf_deep"]),
+        step("Rail to width", "rip saw, plane", m["rail_wide"]),
+    ]
+
+
+def _curves(m: Values) -> list[Step]:
+    low, top = m["curve_low"], m["curve_up"]
+    return [
+        step("Find the round thing of this radius", "rule", m["radius"]),
+        step("Mark where the curves begin: up from the foot, down from the top", "pencil", low, top),
+        step("Mark where they end: out from the wall at foot and top", "pencil", m["foot_deep"], m["top_deep"]),
+        step("Saw the curves off the line and smooth them, downhill to the grain", "coping saw, spokeshave"),
+    ]
+
+
+def _together(m: Values) -> list[Step]:
+    return [
+        step("Bore the rail for its screws: in from each end, apart", "drill", m["screw_in"], m["screw_gap"]),
+        step("Put it together dry; check that it is square", "square"),
+        step("Glue and nail the shelf on the rail, back edges flush", "hammer, punch"),
+        step("Nail the ends to shelf and rail, no glue", "hammer, punch"),
+        step("Level it on the wall; mark, plug as local practice requires, and screw", "level, drill"),
+    ]

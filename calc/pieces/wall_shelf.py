@@ -1,0 +1,197 @@
+"""Wall shelf: one board housed in two shaped ends, a rail under it to screw to the wall; its sag checked."""
+
+import math
+
+from calc.declare import Carry, Caution, Example, Source, Values
+from calc.discover import find
+from calc.piece import Piece
+from calc.pieces._shelf_asks import GIVENS
+from calc.pieces._shelf_figure import figure
+from calc.pieces._shelf_shape import ALIKE
+from calc.pieces._shelf_sizes import STEPS
+from calc.pieces._shelf_solids import MEETINGS, solids
+from calc.pieces._shelf_tells import ANSWERS
+from calc.size import Match
+from calc.tables import CHECK
+
+SLICES = 256
+
+
+def proof(v: Values) -> dict[str, float]:
+    """By coordinates and by asking again, never by the formulas: the curves, the faces, the sag, the screws."""
+    deep, high, radius = float(v["depth"]), float(v["end_high"]), float(v["radius"])
+    low, up = (deep - radius, float(v["curve_low"])), (deep - radius, high - float(v["curve_up"]))
+    row = 2 * float(v["screw_in"]) + (v["screws"] - 1) * float(v["screw_gap"])
+    area = deep * high - sum(_taken(radius, float(v[name])) for name in ("curve_low", "curve_up"))
+    return {
+        "the lower curve ends on the foot": math.dist(low, (float(v["foot_deep"]), 0)) / radius - 1,
+        "the upper curve ends on the top": math.dist(up, (float(v["top_deep"]), high)) / radius - 1,
+        "slice by slice the ends have their area": area / float(v["end_area"]) - 1,
+        "floor to floor of the housings is the shelf": (
+            float(v["outside"]) - 2 * float(v["behind"]) - float(v["shelf_long"])
+        )
+        / deep,
+        "below, shelf and above make up an end": float(v["rail_up"] + v["rail_wide"] + v["housing_wide"] + v["rise"])
+        / high
+        - 1,
+        "the screws reach from end to end of the rail": row / float(v["inside_width"]) - 1,
+        "at its least thickness it sags as far as allowed": _sag(v, shelf_thickness=v["shelf_least"]) - 1,
+        "at its longest span it sags as far as allowed": _sag(v, inside_width=v["span_most"]) - 1,
+    }
+
+
+def _taken(radius: float, along: float) -> float:
+    """What a curve takes off a corner, in slices between the front edge and the circle, by Simpson's rule."""
+    whole = math.asin(along / radius)
+    turns = [whole * n / SLICES for n in range(SLICES + 1)]
+    slices = [(1 - math.cos(turn)) * math.cos(turn) for turn in turns]
+    return (
+        radius
+        * radius
+        * whole
+        / SLICES
+        / 3
+        * (slices[0] + 4 * sum(slices[1::2]) + 2 * sum(slices[2:-1:2]) + slices[-1])
+    )
+
+
+def _sag(v: Values, **changed: float) -> float:
+    """The sag over what is allowed, of another span or thickness, its load keeping to its length."""
+    m = {**v, **changed}
+    asked = {name: m[name] for name in ("species", "ratio", "creep")}
+    load = float(v["load"]) * float(m["inside_width"]) / float(v["inside_width"])
+    board = {"span": m["inside_width"], "width": m["shelf_deep"], "thickness": m["shelf_thickness"]}
+    found = find("sag").of(**asked, **board, load=load, own=v["own_stiffness"])
+    return float(found["sag_later"] / found["allowed"])
+
+
+def _wide(v: Values) -> bool:
+    return any(row["strips"] > 1 for row in v["parts"])
+
+
+SUM = Piece(
+    id="wall-shelf",
+    title="Wall shelf",
+    question="What do I cut for a shelf on the wall?",
+    asks=(
+        "shelf with two brackets",
+        "wall shelf with shaped ends",
+        "shelf for books on the wall",
+        "cutting list for a shelf",
+        "bracket shelf with a curve",
+        "small shelf with a back rail",
+        "shelf housed in its ends",
+        "make a bookshelf for the wall",
+    ),
+    purpose="From a few bench measurements, every part of a shelf housed in two rounded ends, with a rail to screw to "
+    "the wall: sizes, grain, curves, whether it will sag, nails, screws, the order of work, and what to buy.",
+    givens=GIVENS,
+    answers=ANSWERS,
+    steps=STEPS,
+    matches=(
+        Match(
+            names=("depth", "second_deep"),
+            within=lambda ends_alike: ends_alike,
+            why="so that the shelf lies flush with both ends at the front",
+        ),
+        Match(
+            names=("drop", "second_drop"),
+            within=lambda ends_alike: ends_alike,
+            why="so that the shelf is level while both feet are",
+        ),
+    ),
+    proof=proof,
+    figure=figure,
+    solids=solids,
+    meetings=MEETINGS,
+    sources=(
+        Source("Plane geometry", "circles that touch an edge; parts laid out by coordinates", "identity"),
+        Source(
+            "US Forest Products Laboratory, Wood Handbook, FPL-GTR-282 (2021)",
+            "equation 9-2 and table 9-1, by the sum of shelf sag",
+            "read",
+            "A board evenly loaded, resting on its two ends.",
+        ),
+        Source("A sag of 1/32 in to the foot, 1 in 384", "", "common practice"),
+        Source(
+            "The shelf housed in its ends and not only nailed: wood bears the load, nails only keep it in; the rail "
+            "under it keeps the ends square and takes the screws",
+            "",
+            "common practice",
+        ),
+        Source(
+            "US Navy training course NAVEDTRA 14119",
+            "chapter 3",
+            "read",
+            "Nails three times as long as the piece they hold is thick.",
+        ),
+        Source("UK Health and Safety Executive", "wood dust", "read"),
+        Source(f"Ends alike within {float(ALIKE)} mm, drop, rise, screws apart, order of work", "", "common practice"),
+    ),
+    cautions=(
+        Caution(
+            "This counts the screws and says what each must bear. It does not say what the wall will hold: fix it as "
+            "local practice and whoever answers for the wall require, and look for cables and pipes first."
+        ),
+        Caution(
+            "For a load over people's heads, or any that could hurt if it fell, follow local codes and ask someone "
+            "licensed."
+        ),
+        Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
+        Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
+        Caution(
+            "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
+            source="UK Health and Safety Executive, wood dust",
+        ),
+        Caution(
+            "It sags more than the limit in the long run: bring the ends nearer than the longest span answered here, "
+            "or make the shelf as thick as the least thickness answered here.",
+            lambda v: v["sag_later"] > v["allowed"],
+            "common practice: 1/32 in to the foot",
+        ),
+        Caution("Shelf or ends are wider than your stock: glue them up before anything else.", _wide),
+        Caution(
+            "Less than 5 mm of the ends is left to nail through at the housings.",
+            lambda v: v["behind"] < 5,
+            "common practice",
+        ),
+        Caution(
+            "So short and thick a board bends further than this, by shear (from memory: below 14 thicknesses).",
+            lambda v: v["inside_width"] < 14 * v["shelf_thickness"],
+        ),
+        Caution(
+            "A figure for this wood is from memory and not from a source: check it before you trust a shelf to it.",
+            lambda v: CHECK in v["figure_from"],
+        ),
+        Caution(
+            "The thickness of a nail here is from memory: measure yours before you bore.",
+            lambda v: any(CHECK in row["from"] for row in v["joints"]),
+        ),
+        Caution(
+            "At one joint no nail of this kind holds without coming through: choose another kind, or use screws there.",
+            lambda v: any(row["length"] is None for row in v["joints"]),
+        ),
+    ),
+    limits_of="One straight board between two ends alike, flush with their front edges, evenly loaded. The sag is that "
+    "of clear wood resting on its two ends; the rail behind, which helps, is not counted. It says nothing of what the "
+    "wall will bear.",
+    example=Example(
+        {
+            "stock_width": "200 mm",
+            "stock_thickness": "19 mm",
+            "inside_width": "600 mm",
+            "depth": "180 mm",
+            "species": "white ash",
+            "load": "18 kg",
+            "price": "9.50",
+        },
+        "A shelf for the village reading room's returned books, of 19 mm ash, 600 mm between its ends; the curves are "
+        "drawn round a saucer.",
+    ),
+    carry_on=(
+        Carry("hang", {"mass": "weight", "contents": "load", "projection": "depth", "lever": "screw_up",
+                       "top": "screws"}, "What the fixings must be rated for"),
+        Carry("sag", {"species": "species", "span": "inside_width", "width": "shelf_deep",
+                      "thickness": "shelf_thickness", "load": "load"}, "Another load on the shelf"),
+    ),
+)  # fmt: skip

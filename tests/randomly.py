@@ -1,0 +1,93 @@
+"""A piece built by chance: whatever is entered, cuts stay where they were put, all can be told, all is undone."""
+
+import json
+from collections.abc import Sequence
+
+from building import begun
+from hypothesis import strategies as st
+from hypothesis.strategies import SearchStrategy
+
+from calc import acts
+from calc.errors import Refusal
+from calc.kinds import Choice
+from calc.piece import Piece
+from calc.piece_told import answered, told
+from calc.record import Record, undo
+from calc.saved import from_json, to_json
+from calc.settle import Settled, settle
+from calc.size import CUT_KINDS
+
+WILD = ["0", "1", "3", "1/64 in", "12 in", "200", "19 m", "45°", "0.001 mm", "?", "", "wide"]
+
+
+def cuts_of(piece: Piece) -> list[str]:
+    """The sizes of parts that can be recorded as cut."""
+    return [name for name, one in piece.sizes.items() if one.can_be_cut]
+
+
+def near(piece: Piece, plain: Settled, name: str) -> SearchStrategy[str]:
+    """What a size may come out at: a few millimetres or degrees off what it was worked out at."""
+    kind, value = acts.cuttable(piece)[name].kind, float(plain.values.get(name) or 20)
+    off = st.integers(-40, 40).map(lambda tenths: max(value + tenths / 10, 0.1))
+    return off.map(lambda size: f"{size:.2f}{'°' if kind == 'angle' else ' mm'}")
+
+
+def entries(piece: Piece, plain: Settled) -> SearchStrategy[tuple[str, ...]]:
+    """One thing to do, sensible or not."""
+    cuts, givens = cuts_of(piece), [one.name for one in piece.givens]
+    names = st.sampled_from([*givens, *piece.sizes, "nothing"])
+    return st.one_of(
+        st.sampled_from(givens).flatmap(
+            lambda name: st.tuples(st.just("give"), st.just(name), _typed(piece, plain, name))
+        ),
+        st.sampled_from(cuts).flatmap(lambda name: st.tuples(st.just("cut"), st.just(name), near(piece, plain, name))),
+        st.tuples(st.sampled_from(["give", "cut"]), names, st.sampled_from(WILD)),
+        st.tuples(st.sampled_from(["uncut", "first"]), st.sampled_from(cuts)),
+    )
+
+
+def _typed(piece: Piece, plain: Settled, name: str) -> SearchStrategy[str]:
+    asked = piece.given(name)
+    if isinstance(asked, Choice):
+        return st.sampled_from([one.key for one in asked.options])
+    return near(piece, plain, name) if asked.kind in CUT_KINDS else st.sampled_from(["1", "2", "25", "25 kg"])
+
+
+def walked(piece: Piece, example: dict[str, str], acted: Sequence[tuple[str, ...]]) -> None:
+    """Each entry is made or refused in words; what stands after it is whole; and undone to the first it is the same."""
+    record = begun(piece, **example)
+    states = [record]
+    for name, *words in acted:
+        record = _act(piece, record, name, *words)
+        whole(settle(piece, record))
+        states += [record] if record is not states[-1] else []
+    for state in reversed(states):
+        assert to_json(record) == to_json(state)
+        assert from_json(to_json(record)) == record
+        record = undo(record) if state is not states[0] else record
+
+
+def _act(piece: Piece, record: Record, name: str, *words: str) -> Record:
+    said = ""
+    try:
+        found: Record = getattr(acts, name)(piece, record, *words)
+        return found
+    except Refusal as refusal:
+        said = refusal.say and refusal.instead
+    assert said, (name, words)
+    return record
+
+
+def whole(settled: Settled) -> None:
+    """Cuts are where they were put; limits are kept, or named as broken; all of it can be told and drawn."""
+    for name, cut in settled.cuts.items():
+        assert settled.values[name] == cut
+    for name in settled.took:
+        assert not settled.piece.given(name).outside(settled.givens[name]), name
+        assert name not in settled.cuts
+    for name, size in settled.piece.sizes.items():
+        if name in settled.values and size.outside(settled.values[name]):
+            assert name in settled.broken
+        assert name in settled.values or settled.state(name) in ("undecided", "impossible")
+    result = answered(settled)
+    json.dumps([told(settled), result and result.to_dict()], allow_nan=False)
