@@ -41,6 +41,19 @@ def step(mark: str) -> Fraction:
     return size * (MM_PER_INCH if unit == "in" else 1)
 
 
+def coarser(mark: str) -> list[Fraction]:
+    """How far apart the coarser marks stand that are easier to find, the coarsest first, in millimetres.
+
+    On an inch rule every second mark, every fourth and so on up to whole inches; else millimetres, fives and tens.
+
+    >>> [str(size / step("1/8")) for size in coarser("1/8")]
+    ['8', '4', '2']
+    """
+    unit, size = MARKS[mark]
+    halved = [Fraction(1, 2**times) for times in range(6)] if unit == "in" else [Fraction(each) for each in (10, 5, 1)]
+    return [each * (MM_PER_INCH if unit == "in" else 1) for each in halved if each > size]
+
+
 def nearest_pair(tangent: Fraction, marks: int) -> tuple[int, int]:
     """The run and rise, whole numbers up to `marks`, whose angle comes nearest to the one with this tangent.
 

@@ -10,6 +10,10 @@ from calc.figure import Figure
 from calc.sums._either import by_angle
 from calc.trig import Number
 
+COARSE = ("coarse_run", "coarse_rise", "coarse_error", "coarse_drift")
+PLAIN_TO_SEE = 0.25
+"""Millimetres of drift from which a joint shows the light: common practice."""
+
 STEEP = 55
 """Degrees from which the drawing's rise is told on the free side."""
 
@@ -33,7 +37,24 @@ def work(angle: Any, rise: Any, run: Any, mark: str, longest: Any, cut: Any, rad
         "drift": cut * trig.tan(error),
         "complement": 90 - wanted,
         "chord": 2 * radius * trig.sin(wanted / 2),
+        **_coarse(
+            Fraction(tangent), wanted, mark, longest, cut, (legs[0] * rule.step(mark), legs[1] * rule.step(mark))
+        ),
     }
+
+
+def _coarse(tangent: Fraction, wanted: Number, mark: str, longest: Any, cut: Any, fine: tuple[Any, Any]) -> Values:
+    """The pair on the coarsest marks whose drift no one sees, and its miss; nothing when that is the fine pair."""
+    for size in rule.coarser(mark):
+        run, rise = (leg * size for leg in rule.nearest_pair(tangent, int(longest / size)))
+        if not (run and rise):
+            continue
+        error: Number = Fraction(0) if rise / run == tangent else trig.atan(rise / run) - wanted
+        drift = cut * trig.tan(error)
+        if abs(drift) <= PLAIN_TO_SEE:
+            told = (run, rise, error, drift) if (run, rise) != fine else (None,) * 4
+            return dict(zip(COARSE, told, strict=True))
+    return dict.fromkeys(COARSE)
 
 
 def proof(v: Values) -> dict[str, float]:

@@ -3,11 +3,9 @@
 from calc import rule
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Angle, Length, Limit
-from calc.sums._bevel import figure, proof, work
+from calc.sums._bevel import PLAIN_TO_SEE, figure, proof, work
 
 LEG = Limit("0 in", "20 m", above=True)
-PLAIN_TO_SEE = 0.25
-"""Millimetres of drift from which a joint shows the light: common practice."""
 
 SUM = Sum(
     id="bevel",
@@ -86,6 +84,15 @@ SUM = Sum(
         Answer(
             name="drift", label="Drift at the end of the cut", kind="fine", help="How far off the line the cut ends."
         ),
+        Answer(
+            name="coarse_run",
+            label="Or run, in coarser marks",
+            kind="length",
+            help="The coarsest marks, easier to find, that set it so nearly as true that the drift does not show.",
+        ),
+        Answer(name="coarse_rise", label="Or rise, in coarser marks", kind="length", help="Square from the same edge."),
+        Answer(name="coarse_error", label="What the coarser leave over, in degrees", kind="number", places=4),
+        Answer(name="coarse_drift", label="Drift with the coarser marks", kind="fine"),
         Answer(name="complement", label="Complement", kind="angle", help="The same line measured from square."),
         Answer(
             name="chord",
@@ -100,6 +107,8 @@ SUM = Sum(
         Formula("set_angle", "atan(set_rise / set_run)", "the nearest of all pairs of marks"),
         Formula("error", "set_angle - angle"),
         Formula("drift", "cut * tan(error)"),
+        Formula("coarse_error", "atan(coarse_rise / coarse_run) - angle", "the nearest pair of the coarser marks"),
+        Formula("coarse_drift", "cut * tan(coarse_error)"),
         Formula("complement", "90 - angle"),
         Formula("chord", "2 * radius * sin(angle / 2)"),
     ),
@@ -113,7 +122,7 @@ SUM = Sum(
         Source(
             "Setting a gauge by two marks",
             basis="common practice",
-            note="Of two that miss alike the longer is set truer.",
+            note="Of two that miss alike the longer is set truer; a drift of 0.25 mm is taken as plain to see.",
         ),
     ),
     limits_of="Angles above 0° and below 90°. For a blunter one set what is left of 180° and mark from the other side.",

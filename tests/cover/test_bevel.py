@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 import calc
 from calc import Bench, Refused, rule
 from calc.bench import MARKS
+from calc.units import MM_PER_INCH
 
 ANGLES = st.integers(1, 8999).map(lambda hundredths: hundredths / 100)
 
@@ -109,3 +110,39 @@ def test_a_drift_that_shows_is_warned_of() -> None:
     """Eleven degrees with eighths of an inch on a short leg: the number, and a caution."""
     assert calc.answer("bevel", angle="11", mark="1/8", longest="1 in").cautions
     assert not calc.answer("bevel", rise="1 in", run="7 in").cautions
+
+
+def test_fourteen_degrees_is_set_on_whole_inches_too() -> None:
+    """Three in twelve misses by a thousandth of a degree more than the best of all sixteenths."""
+    answer = calc.answer("bevel", angle="14", cut="9 1/2 in")
+    assert (answer["coarse_run"] / MM_PER_INCH, answer["coarse_rise"] / MM_PER_INCH) == (12, 3)
+    assert float(answer["coarse_error"]) == pytest.approx(math.degrees(math.atan2(3, 12)) - 14)
+    assert abs(answer["error"]) < abs(answer["coarse_error"]) < abs(answer["error"]) + 0.002
+
+
+@given(angle=ANGLES, mark=st.sampled_from(sorted(MARKS)), longest=st.integers(2, 24))
+def test_no_coarser_pair_is_nearer_nor_any_coarser_rule_true_enough(angle: float, mark: str, longest: int) -> None:
+    """Of all pairs on the marks chosen none comes nearer, and on coarser ones every pair's drift shows."""
+    try:
+        answer = calc.answer("bevel", angle=str(angle), mark=mark, longest=f"{longest} in", cut="12 in")
+    except Refused:
+        return
+    drifts = {size: shows(angle, int(longest * Fraction("25.4") / size)) for size in rule.coarser(mark)}
+    true = [size for size, drift in drifts.items() if drift <= 0.25]
+    if answer["coarse_run"] is not None:
+        assert answer["coarse_run"] % true[0] == answer["coarse_rise"] % true[0] == 0
+        assert abs(answer["coarse_drift"]) == pytest.approx(drifts[true[0]], abs=1e-6)
+    elif true:
+        assert answer["set_run"] % true[0] == answer["set_rise"] % true[0] == 0
+
+
+def shows(angle: float, marks: int) -> float:
+    """The least drift over a foot of any pair from 1 to `marks`; without end where there is none."""
+    return 304.8 * math.tan(math.radians(min(brute(angle, marks), 89))) if marks else math.inf
+
+
+def test_where_no_coarser_marks_will_do_none_are_told() -> None:
+    """Over five metres only the finest marks keep the drift from showing, if any do."""
+    answer = calc.answer("bevel", angle="14", cut="5 m")
+    assert answer["coarse_run"] is None
+    assert "coarser" not in answer.text
