@@ -90,6 +90,7 @@ SUM = Sum(
     ),
     carry_on=(
         Carry("nail", {"held": "batten_thickness", "second": "thickness"}, "More about the nail"),
+        Carry("screw", {"held": "batten_thickness", "second": "thickness"}, "Screw them on instead"),
         Carry("slot", {}, "A slot clear of the battens"),
         Carry("lid-opening", {"length": "width", "thickness": "thickness"}, "How far the lid opens"),
     ),

@@ -100,6 +100,7 @@ SUM = Sum(
             {"strip_width": "strip_width", "panel_length": "length_each", "thickness": "left"},
             "Glue the strips up again",
         ),
+        Carry("rough-size", {"thickness": "wanted"}, "What to saw out for that thickness"),
         Carry("board-measure", {}, "What the flat boards come to"),
     ),
     limits_of=(

@@ -104,6 +104,11 @@ SUM = Sum(
     ),
     carry_on=(
         Carry("movement", {"width": "panel_width"}, "How far the panel swells and shrinks"),
+        Carry(
+            "clamping",
+            {"length": "panel_length", "width": "thickness", "wood": "wood", "own": "own", "clamp": "clamp"},
+            "Clamp one joint of it, and how long",
+        ),
         Carry("board-measure", {}, "What the strips come to"),
     ),
     limits_of=(

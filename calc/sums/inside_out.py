@@ -148,6 +148,11 @@ SUM = Sum(
             {"size": "outside_height", "other": "outside_length"},
             "See how its front is proportioned",
         ),
+        Carry(
+            "capacity",
+            {"box_length": "inside_length", "box_width": "inside_width", "box_height": "inside_height"},
+            "How much goes into it",
+        ),
         Carry("diagonal", {"length": "outside_length", "width": "outside_width"}, "Glue it up square"),
         Carry("splay", {}, "Lean its sides outwards instead"),
     ),

@@ -106,7 +106,15 @@ SUM = Sum(
             lambda v: v["moisture_now"] > 20,
         ),
     ),
-    carry_on=(Carry("glue-up", {"panel_width": "width"}, "Glue up a panel as wide as this"),),
+    carry_on=(
+        Carry("glue-up", {"panel_width": "width"}, "Glue up a panel as wide as this"),
+        Carry(
+            "groove",
+            {"species": "species", "cut": "cut", "moisture_now": "moisture_now", "own": "own"},
+            "Leave it room in the groove of a frame",
+        ),
+        Carry("batten", {"width": "width", "movement": "gap"}, "Hold it flat with battens that let it move"),
+    ),
     limits_of=(
         "Moisture contents from 0 to 30 %, above which wood does not move. Single boards differ from the average of "
         "their kind by a quarter or more; rings that slant across the end move between the two cuts."

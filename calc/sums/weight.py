@@ -109,7 +109,10 @@ SUM = Sum(
             lambda v: CHECK in v["figure_from"],
         ),
     ),
-    carry_on=(Carry("sag", {"species": "species", "load": "mass"}, "How far a shelf sags under this"),),
+    carry_on=(
+        Carry("sag", {"species": "species", "load": "mass"}, "How far a shelf sags under this"),
+        Carry("hang", {"mass": "mass"}, "What the fixings must hold when it hangs"),
+    ),
     limits_of=(
         "Sound wood of one kind in square-edged parts, from ovendry to as wet as its pores allow. North American woods "
         "and a few others: of any wood a density of your own may be given."
