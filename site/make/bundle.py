@@ -13,10 +13,10 @@ from make.said import run
 def code(folder: Path, core: dict[str, Any]) -> dict[str, str]:
     """Write the page's code and style under names that carry their hashes; their names, as prerender.mjs calls them."""
     worker = keep(folder, "code/worker.js", bundled("src/worker.mjs", {"CORE": core}))
-    app = keep(folder, "code/app.js", bundled("src/app.mjs", {"WORKER": f"../{worker}"}))
-    look = keep(folder, "code/look.js", bundled("src/look.mjs", {}, form="iife"))
+    app = keep(folder, "code/app.js", bundled("src/app.mjs", {"WORKER": worker}))
+    first = keep(folder, "code/first.js", bundled("src/first.mjs", {"WORKER": worker}, form="iife"))
     style = keep(folder, "code/page.css", bundled("src/style/page.css", {}))
-    return {"script": app, "look": look, "style": style}
+    return {"script": app, "first": first, "style": style}
 
 
 def service_worker(folder: Path, listed: dict[str, Any]) -> None:

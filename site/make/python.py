@@ -5,9 +5,10 @@ from pathlib import Path
 from typing import Any
 from zlib import crc32
 
-from make import wheels
+from make import prepare, wheels
 from make.files import digest, keep, packed, put
-from make.places import PYODIDE, ROOT
+from make.places import CACHE, MAKE, PYODIDE, ROOT, SITE
+from make.said import run
 
 SUM_PARTS = 4
 CORE = {
@@ -20,10 +21,21 @@ CORE = {
 def core(folder: Path) -> dict[str, Any]:
     """Copy the interpreter into a folder named by its hash; what the worker needs to know of it."""
     content = {name: (PYODIDE / source).read_bytes() for source, name in CORE.items()}
+    content["glue.js"] = glue().read_bytes()
     home = f"python/core-{digest(b''.join(content.values()))[:10]}/"
     for name, each in content.items():
         put(folder, home + name, each)
     return {"home": f"../{home}", "info": json.loads((PYODIDE / "pyodide-lock.json").read_text())["info"]}
+
+
+def glue() -> Path:
+    """Pyodide's own script with what we cannot call left out: a file of ours, made once for each release."""
+    made_from = [MAKE / "glue.mjs", PYODIDE / "package.json", SITE / "package-lock.json"]
+    file = CACHE / "glue" / f"{digest(b''.join(one.read_bytes() for one in made_from))}.mjs"
+    if not file.exists():
+        text = run([prepare.node(), MAKE / "glue.mjs"], "Leaving out what Pyodide's script does not need")
+        put(file.parent, file.name, text.encode())
+    return file
 
 
 def changing(folder: Path) -> list[str]:

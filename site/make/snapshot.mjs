@@ -1,4 +1,4 @@
-// node snapshot.mjs INTO: reads {stdlib, late, bundles, modules, warm} and writes INTO, the snapshot of a Python that has
+// node snapshot.mjs INTO: reads {glue, stdlib, late, bundles, modules, warm} and writes INTO, the snapshot of a Python that has
 // imported the modules and run the warming. Clock and chance stand still meanwhile, so that the same goes in every time.
 import fs from "node:fs";
 import { packed } from "../src/snapshot.mjs";
@@ -10,9 +10,9 @@ Math.random = () => 0.5;
 crypto.getRandomValues = (array) => array.fill(7);
 
 const { loadPyodide } = await import("pyodide");
-const glue = (await import(new URL("pyodide.asm.mjs", import.meta.resolve("pyodide")).href)).default;
 const { info } = JSON.parse(fs.readFileSync(new URL(import.meta.resolve("pyodide/pyodide-lock.json")), "utf8"));
-const { stdlib, late, bundles, modules, warm } = JSON.parse(fs.readFileSync(0, "utf8"));
+const { glue: script, stdlib, late, bundles, modules, warm } = JSON.parse(fs.readFileSync(0, "utf8"));
+const { default: glue } = await import(script);
 const MEMORY = 30 * 1024 * 1024;
 const config = {
   lockFileContents: { info, packages: {} },

@@ -5,12 +5,17 @@
 import { h, hydrate, render } from "preact";
 import { riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
 import { alreadyTyped, keepingCaret } from "./fields-before.mjs";
+import { mark } from "./marks.mjs";
 import { startOffline } from "./offline.mjs";
 import { startPython } from "./python.mjs";
 import { makeActs } from "./state-acts.mjs";
 import { makeAnswering } from "./state-answer.mjs";
 import { recallLook } from "./state-look.mjs";
-import { fetched, recalledBench, recalledSum } from "./state-open.mjs";
+import { makeBuilding } from "./state-build.mjs";
+import { makeNumber } from "./state-number.mjs";
+import { fetched, recalledBench } from "./state-open.mjs";
+import { makePieceActs } from "./state-piece-acts.mjs";
+import { makeShelf } from "./state-shelf.mjs";
 import { broughtBy } from "./state-route.mjs";
 import { makeStore } from "./state-store.mjs";
 import { makeVisits } from "./state-visit.mjs";
@@ -24,8 +29,14 @@ const store = makeStore((state) => render(h(Page, { state, acts }), root));
 const python = startPython({ page, onState: (python, said) => store.set({ python, said }) });
 const offline = startOffline({ onState: (now) => store.set({ offline: now }) });
 const answering = makeAnswering(store, python.ask);
-const acts = makeActs(store, { ...answering, renew: () => offline.applyUpdate() });
-const visits = makeVisits(store, answering);
+const shelf = makeShelf(store);
+const building = makeBuilding(store, python.ask, shelf.save);
+const { put } = building;
+const ask = () => (store.get().kept ? building.ask() : answering.ask());
+const settled = () => (store.get().kept ? building.settled() : answering.settled());
+const piece = { ...makePieceActs(store, building, shelf, python.ask), ...makeNumber(store, python.ask, (name, text) => acts.type(name, text)) };
+const acts = makeActs(store, { ask, settled, put, piece, renew: () => offline.applyUpdate() });
+const visits = makeVisits(store, { ask, put }, shelf);
 
 /** Try until it can be had: a page opened on a weak signal stays readable meanwhile.
  * @template T @param {() => Promise<T>} attempt @param {number} [pause] @returns {Promise<T>} */
@@ -42,23 +53,26 @@ async function until(attempt, pause = 500) {
  * What came in the address, as texts for the fields; the address is then put right so that a reload does not bring them again.
  */
 function broughtHere() {
-  const texts = broughtBy(new URL(location.href));
-  if (!Object.keys(texts).length) return null;
-  history.replaceState(null, "", location.pathname);
-  return { texts, from: "a link" };
+  const { kept = "", ...texts } = broughtBy(new URL(location.href));
+  if (kept || Object.keys(texts).length) history.replaceState(null, "", location.pathname);
+  return { kept, brought: Object.keys(texts).length ? { texts, from: "a link" } : null };
 }
 
 async function start() {
   const bench = recalledBench();
   const [catalogue, sum] = await until(() => Promise.all([fetched("catalogue.json"), file ? fetched(file) : null]));
-  const [settled, left] = await Promise.all([bench, recalledSum(sum)]);
+  const { kept, brought } = broughtHere();
+  store.set(await bench);
+  const left = await visits.left(sum, kept);
   const [over, restore, first] = [alreadyTyped(root), keepingCaret(), initial(page, catalogue, sum)];
   hydrate(h(Page, { state: first, acts }), root);
   store.begin(first);
-  store.set({ ...settled, look: recallLook(), wide: matchMedia("(min-width: 60rem)").matches });
-  visits.enter(page, sum, left, over, broughtHere());
+  store.set({ look: recallLook(), wide: matchMedia("(min-width: 60rem)").matches });
+  mark("alive");
+  visits.enter(page, sum, left, over, brought);
   restore();
   visits.follow();
+  shelf.begin(building.ask);
   riseWithKeypad();
   unfoldForPaper();
   stayAwake(() => store.get().sum !== null);

@@ -4,6 +4,7 @@
 // memory back. The downloads and the compiling go on side by side. This leans on what Pyodide does inside, which the build
 // holds to one release: whatever does not fit throws, and the ordinary start takes its place.
 import { loadPyodide, version } from "pyodide";
+import { mark } from "./marks.mjs";
 import { opened } from "./snapshot.mjs";
 
 /** The release whose insides are leaned on; another is started the ordinary way until this has been looked at again. */
@@ -17,7 +18,7 @@ const NOTHING = new Uint8Array(16); // only tells Pyodide that a snapshot is com
 /**
  * @typedef {object} Parts
  * @property {import("pyodide").PyodideConfig} config where the interpreter's own files are
- * @property {Promise<{ default: (settings: any) => Promise<any> }>} glue Pyodide's own script
+ * @property {Promise<{ default: (settings: any) => Promise<any> }>} glue the script that the snapshot was made with
  * @property {Promise<WebAssembly.Module>} wasm compiled
  * @property {Promise<ArrayBuffer>} snapshot the file
  */
@@ -32,9 +33,11 @@ export async function wake({ config, glue, wasm, snapshot }) {
   const createPyodideModule = async (settings) => {
     const found = opened(await snapshot, settings.API.config.BUILD_ID);
     const made = await (await glue).default(Object.assign(settings, { INITIAL_MEMORY: found.memory }));
+    mark("linked");
     made.API.restoreSnapshot = () => {
       if (made.HEAPU8.length !== found.memory) throw new Error("the memory is not as large as the snapshot's");
       found.apply(made.HEAPU8);
+      mark("restored");
       return JSON.parse(new TextDecoder().decode(found.state));
     };
     return made;
@@ -48,12 +51,13 @@ export async function wake({ config, glue, wasm, snapshot }) {
 }
 
 /**
- * Until given back, Pyodide gets an empty standard library, and the wasm that is compiled already.
+ * Until given back, Pyodide gets an empty standard library, the wasm that is compiled already, and the same small module
+ * each time it wants one of the same bytes (one for each of its own functions that the interpreter may call).
  * @param {string} home @param {Promise<WebAssembly.Module>} wasm
  */
 function lend(home, wasm) {
   const { fetch: own } = globalThis;
-  const { instantiateStreaming } = WebAssembly;
+  const { instantiateStreaming, Module } = WebAssembly;
   globalThis.fetch = async (wanted, options) => {
     if (String(wanted) === `${home}${STDLIB}`) return new Response(EMPTY_ZIP);
     if (String(wanted) === `${home}pyodide.asm.wasm`) return new Response();
@@ -63,8 +67,23 @@ function lend(home, wasm) {
     const module = await wasm;
     return { module, instance: await WebAssembly.instantiate(module, imports) };
   };
+  WebAssembly.Module = remembering(Module);
   return () => {
     globalThis.fetch = own;
-    WebAssembly.instantiateStreaming = instantiateStreaming;
+    Object.assign(WebAssembly, { instantiateStreaming, Module });
   };
+}
+
+/** Makes a module of the same bytes once only. @param {typeof WebAssembly.Module} own */
+function remembering(own) {
+  /** @type {Map<string, WebAssembly.Module>} */
+  const made = new Map();
+  return new Proxy(own, {
+    construct(_, [bytes]) {
+      const key = String(bytes);
+      const module = made.get(key) ?? new own(bytes);
+      made.set(key, module);
+      return module;
+    },
+  });
 }

@@ -9,5 +9,6 @@ declare const WORKER: string;
 /** Every file of this release. */
 declare const LISTED: { version: string; files: { url: string; hash: string; bytes: number; part: "shell" | "runtime" }[] };
 
-/** Pyodide's glue code takes the settings that loadPyodide makes. */
+/** Pyodide's glue code takes the settings that loadPyodide makes; the second, less what a page without libraries can do without. */
 declare module "*/pyodide.asm.js";
+declare module "*/glue.js";

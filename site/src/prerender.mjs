@@ -7,7 +7,7 @@ import { Page } from "./views/page.mjs";
 
 /**
  * @typedef {import("./shapes").Catalogue} Catalogue
- * @typedef {{ script: string, style: string, look?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
+ * @typedef {{ script: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
  */
 
 /** What the page may load and do; hosts should send the same as a header. */
@@ -40,13 +40,13 @@ export function renderPage({ page, catalogue, data = null, assets }) {
     { id: "page", "data-page": page, "data-file": file },
     h(Page, { state, acts: /** @type {any} */ ({}) }),
   );
-  return document(titleOf(data), about, assets, [body], [h("script", { type: "module", src: assets.script })]);
+  return document({ title: titleOf(data), about, page }, assets, [body], [h("script", { type: "module", src: assets.script })]);
 }
 
 /** A page to be read: no script, nothing to type.
  * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script"> }} told @returns {string} */
 export function renderPaper({ title, about, body, assets }) {
-  return document(title, about, { ...assets, script: "" }, [body], []);
+  return document({ title, about, page: "" }, { ...assets, script: "" }, [body], []);
 }
 
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
@@ -57,17 +57,16 @@ export function renderNotFound({ assets }) {
     h("h1", null, "Nothing is kept under that name"),
     h("p", null, h("a", { href: "./" }, "Back to the sums")),
   );
-  return document("Not here · Tenpenny", "", assets, [body], []);
+  return document({ title: "Not here · Tenpenny", about: "", page: "" }, assets, [body], []);
 }
 
 /**
- * @param {string} title
- * @param {string} about
+ * @param {{ title: string, about: string, page: string }} told `page`: which to wake Python for; "" for none
  * @param {Assets} assets
  * @param {import("preact").VNode[]} body
  * @param {import("preact").VNode[]} scripts
  */
-function document(title, about, assets, body, scripts) {
+function document({ title, about, page }, assets, body, scripts) {
   const head = h(
     "head",
     null,
@@ -83,7 +82,7 @@ function document(title, about, assets, body, scripts) {
     Object.entries(PAPER).map(([scheme, content]) =>
       h("meta", { name: "theme-color", content, media: `(prefers-color-scheme: ${scheme})` }),
     ),
-    assets.look && h("script", { src: assets.look }),
+    assets.first && h("script", { src: assets.first, "data-page": page || undefined }),
     h("link", { rel: "stylesheet", href: assets.style }),
     assets.manifest && h("link", { rel: "manifest", href: assets.manifest }),
     assets.icon && h("link", { rel: "icon", href: assets.icon, type: "image/svg+xml" }),

@@ -1,6 +1,8 @@
 // Asking Python, which runs in a thread of its own. A question asked before Python wakes waits there for it; a worker that dies or
 // falls silent is started once more and asked again; after that the page says so, and goes on without.
 
+import { startThread } from "./thread.mjs";
+
 /**
  * @typedef {"waking" | "ready" | "failed"} Waking
  * @typedef {import("./shapes").Request} Request
@@ -41,7 +43,7 @@ class Python {
   clock;
 
   /** @param {Wanted} wanted */
-  constructor({ onState, start = startWorker, page = "" }) {
+  constructor({ onState, start = startThread, page = "" }) {
     this.page = page;
     this.onState = onState;
     this.start = start;
@@ -118,10 +120,4 @@ class Python {
     clearTimeout(this.clock);
     if (time) this.clock = setTimeout(() => this.again(), time);
   }
-}
-
-/** Told which sum will be asked for first, and whether to leave the snapshot alone. @param {string} page @param {boolean} ordinary */
-function startWorker(page, ordinary) {
-  const address = new URL(`${WORKER}#${page}`, import.meta.url);
-  return new Worker(address, { type: "module", name: ordinary ? "ordinary" : "python" });
 }

@@ -3,6 +3,7 @@
 import { boot } from "./boot.mjs";
 import { wake } from "./boot-snapshot.mjs";
 import { asking, filesOf } from "./late.mjs";
+import { mark, marked } from "./marks.mjs";
 import { Store } from "./store.mjs";
 
 const base = new URL("../", import.meta.url).href;
@@ -51,12 +52,6 @@ async function named() {
   return (await anywhere(new URL("python.json", base), { cache: "no-cache" })).json();
 }
 
-/** Something begun before it is awaited: should it fail, that is heard there. @template T @param {Promise<T>} begun */
-function early(begun) {
-  begun.catch(() => {});
-  return begun;
-}
-
 /**
  * From the snapshot. What is fetched comes side by side, the largest first; so does the code of the sum that the page shows,
  * which is named in this worker's address.
@@ -64,13 +59,14 @@ function early(begun) {
  */
 async function quickly() {
   const shown = self.location.hash.slice(1);
-  const snapshot = early(file(CORE.snapshot));
-  const wasm = early(WebAssembly.compileStreaming(anywhere(`${core}pyodide.asm.wasm`)));
-  const waking = early(wake({ config, glue: import(`${core}pyodide.asm.js`), wasm, snapshot }));
-  const { sums } = await named();
-  const coming = new Map(filesOf(sums, shown).map((name) => [name, early(file(name))]));
+  const snapshot = marked("snapshot", file(CORE.snapshot));
+  const wasm = marked("wasm", WebAssembly.compileStreaming(anywhere(`${core}pyodide.asm.wasm`)));
+  const waking = marked("woken", wake({ config, glue: marked("glue", import(`${core}glue.js`)), wasm, snapshot }));
+  const { sums } = await marked("names", named());
+  const coming = new Map(filesOf(sums, shown).map((name) => [name, marked("code", file(name))]));
   const { bring, ask } = asking(await waking, sums, (name) => coming.get(name) ?? file(name));
   await bring(shown);
+  mark("brought");
   return ask;
 }
 
@@ -119,7 +115,7 @@ function lost(request, fault) {
 }
 
 let python = started();
-self.onmessage = async ({ data }) => self.postMessage(await answered(data));
+self.onmessage = async ({ data }) => self.postMessage(await marked("answered", answered(data)));
 python.then(
   ({ way }) => self.postMessage(JSON.stringify({ ready: true, way })),
   async (fault) => {

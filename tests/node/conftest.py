@@ -30,7 +30,7 @@ def from_the_snapshot(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]
     folder = tmp_path_factory.mktemp("snapshot")
     (folder / "written.json").write_text(json.dumps(asdict(snapshot.write(folder))))
     zipfile.ZipFile(folder / "empty.zip", "w").close()
-    with asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE) as ask:
+    with asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE, python.glue()) as ask:
         yield ask
 
 

@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { POLICY, renderNotFound, renderPage } from "../../site/src/prerender.mjs";
 
 const EVIL = `"><script>alert(1)</script><img src=x onerror=alert(1) style="color:red">`;
-const ASSETS = { script: "code/app.js", style: "code/page.css", look: "code/look.js" };
+const ASSETS = { script: "code/app.js", style: "code/page.css", first: "code/first.js" };
 const LIMIT = { low: "", high: "", above: false, below: false, text: EVIL };
 const GIVEN = {
   name: "rise",
@@ -67,7 +67,7 @@ for (const [name, html] of Object.entries(PAGES)) {
   test(`${name}: no word of the data becomes markup`, () => {
     const scripts = html.match(/<script[^>]*>/g) ?? [];
     assert.ok(
-      scripts.every((tag) => /src="code\/(app|look)\.js"/.test(tag)),
+      scripts.every((tag) => /src="code\/(app|first)\.js"/.test(tag)),
       scripts.join(),
     );
     assert.doesNotMatch(html, /<img|<foreignObject/i);
