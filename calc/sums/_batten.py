@@ -10,7 +10,7 @@ from calc.errors import Refusal
 from calc.show import plain
 
 WAYS = {"either": (2, "both ways"), "swells": (1, "away from the fast one"), "shrinks": (1, "towards the fast one")}
-NAIL = ("nail", "length", "into", "left", "diameter", "hole", "drill")
+NAIL = ("nail", "length", "into", "left", "diameter", "hole", "drill", "thickness_from")
 NO_NAIL = {**dict.fromkeys(NAIL), "nail": "none of this kind stays inside"}
 Row = dict[str, Any]
 
@@ -38,6 +38,8 @@ def work(width: Fraction, thickness: Fraction, near: Fraction, far: Fraction | N
         raise Refusal(say, "give a wider lid, or less kept clear", "width" if more["front"] is None else "front")
     nail = _nail(thick, thickness, more)
     shank = nail["diameter"] if more["own_shank"] is None else more["own_shank"]
+    if more["own_shank"] is not None:
+        nail = {**nail, "thickness_from": "measured by you"}
     found = {"long": long, "batten_thickness": thick, "batten_width": wide, "far": clear, **past, "shank": shank}
     told = {("nail_length" if name == "length" else name): value for name, value in nail.items() if name != "diameter"}
     return {**found, **told, **_holes(width, long, shank, **more)}

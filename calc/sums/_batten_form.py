@@ -136,4 +136,5 @@ ANSWERS = (
     Answer(name="reaches", label="Sawn edge to where the batten must end", kind="length"),
     Answer(name="hole", label="Widest hole for the nail in the lid", kind="fine", help="By the sum called nail."),
     Answer(name="drill", label="Drill for it", kind="text"),
+    Answer(name="thickness_from", label="The nail's thickness is from", kind="text"),
 )

@@ -4,6 +4,7 @@ from calc.declare import Carry, Caution, Example, Formula, Source, Sum
 from calc.sums._batten import NO_NAIL, proof, work
 from calc.sums._batten_figure import figure
 from calc.sums._batten_form import ANSWERS, GIVENS
+from calc.tables import CHECK
 
 SUM = Sum(
     id="batten",
@@ -64,6 +65,10 @@ SUM = Sum(
             "No nail of this kind is so short that it holds and stays inside: take a thicker lid, a thinner batten, or "
             "screws.",
             lambda v: v["nail"] == NO_NAIL["nail"],
+        ),
+        Caution(
+            "The thickness of this nail is from memory and not from a source: measure yours, for its oval holes.",
+            lambda v: v["thickness_from"] is not None and CHECK in v["thickness_from"],
         ),
         Caution(
             "How thick this nail is stands in no table: measure yours, for its oval holes.",
