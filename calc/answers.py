@@ -8,6 +8,7 @@ from typing import Any
 from calc.bench import Bench
 from calc.cells import cell, entry, printed
 from calc.declare import Answer, Carry, Caution, Sum, Values
+from calc.exploded import drawings
 from calc.reading import Reading
 from calc.trig import is_exact
 from calc.working import Line
@@ -90,7 +91,7 @@ class Result:
         ]
 
     def to_dict(self) -> dict[str, Any]:
-        """The whole answer as plain JSON values; the figure included."""
+        """The whole answer as plain JSON values; its drawings included."""
         return {
             "sum": self.sum.id,
             "givens": {one.name: one.to_dict() for one in self.givens},
@@ -101,7 +102,7 @@ class Result:
             ],
             "cautions": [{"say": one.say, "source": one.source} for one in self.cautions],
             "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
-            "figure": self.sum.figure(self.values).drawn(self.bench),
+            **{name: one.drawn(self.bench) for name, one in drawings(self.sum, self.values).items()},
         }
 
     def _carried(self, carry: Carry) -> dict[str, str]:

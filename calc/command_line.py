@@ -15,6 +15,7 @@ from calc.declare import Sum
 from calc.door import refusal
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
+from calc.exploded import DRAWN
 from calc.files import Files
 
 
@@ -71,8 +72,7 @@ def _told(asked: Asked) -> str:
 
 
 def _json(result: Result) -> str:
-    told = result.to_dict()
-    del told["figure"]  # ink for a page, no use to a reader of numbers
+    told = {name: one for name, one in result.to_dict().items() if name not in DRAWN}
     return json.dumps(told, ensure_ascii=False, indent=1, allow_nan=False)
 
 

@@ -48,7 +48,7 @@ def arc_points(centre: tuple[Any, Any], radius: Any, start: Any, end: Any) -> li
 
 
 def hatch(board: Board, spots: list[Spot], degrees: float, gap: float = 6, kind: str = "hatch") -> Node:
-    """Even lines at `degrees` inside a convex shape, `gap` pixels apart."""
+    """Even lines at `degrees` inside a shape, `gap` pixels apart."""
     inked = [board.at(spot) for spot in spots]
     c, s = math.cos(math.radians(degrees)), -math.sin(math.radians(degrees))
     turned = [(x * c + y * s, -x * s + y * c) for x, y in inked]
@@ -56,16 +56,18 @@ def hatch(board: Board, spots: list[Spot], degrees: float, gap: float = 6, kind:
     levels = [low + gap * (n + 0.5) for n in range(min(400, int((high - low) / gap)))]
     cuts = [(level, _crossings(turned, level)) for level in levels]
     back = [
-        ((min(us) * c - v * s, min(us) * s + v * c), (max(us) * c - v * s, max(us) * s + v * c))
+        ((u * c - v * s, u * s + v * c), (uu * c - v * s, uu * s + v * c))
         for v, us in cuts
-        if len(us) > 1
+        for u, uu in zip(us[::2], us[1::2], strict=False)
     ]
     return ["g", {"class": kind}, *(stroke(a, b, kind) for a, b in back)]
 
 
 def _crossings(shape: list[Spot], level: float) -> list[float]:
     pairs = zip(shape, shape[1:] + shape[:1], strict=True)
-    return [a + (level - va) * (b - a) / (vb - va) for (a, va), (b, vb) in pairs if (va <= level) != (vb <= level)]
+    return sorted(
+        a + (level - va) * (b - a) / (vb - va) for (a, va), (b, vb) in pairs if (va <= level) != (vb <= level)
+    )
 
 
 def dimension(board: Board, start: Spot, end: Spot, away: float, name: str, text: str, along: float = 0) -> Node:

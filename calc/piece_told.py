@@ -8,6 +8,7 @@ from calc.answers import Result
 from calc.cells import EMPTY, cell, entry, number
 from calc.changes import Change, Changes
 from calc.engine import understood
+from calc.exploded import DRAWN
 from calc.gaps import Alike, Gap, alike, gaps, measured
 from calc.settle import Settled
 from calc.size import CUT_KINDS
@@ -54,7 +55,7 @@ def answered(settled: Settled) -> Result | None:
 def in_json(settled: Settled, **more: Any) -> str:
     """All of it as JSON for a machine without a page: what stands, `more`, and the answer without its drawing."""
     result = answered(settled)
-    answer = {name: one for name, one in result.to_dict().items() if name != "figure"} if result else None
+    answer = {name: one for name, one in result.to_dict().items() if name not in DRAWN} if result else None
     reply = {"settled": told(settled), **more, "answer": answer}
     return json.dumps(reply, ensure_ascii=False, indent=1, allow_nan=False)
 
