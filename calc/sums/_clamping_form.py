@@ -1,8 +1,9 @@
 """What clamping asks for, and what it tells."""
 
 from calc.declare import Answer
-from calc.kinds import Choice, Given, Length, Limit, Number, Option
-from calc.measures import Force, Pressure, Temperature
+from calc.kinds import Given, Length, Limit, Number
+from calc.measures import Temperature
+from calc.sums._clamps_form import PRESSED
 
 AIR = Limit("-10 °C", "50 °C")
 GIVENS: tuple[Given, ...] = (
@@ -24,28 +25,7 @@ GIVENS: tuple[Given, ...] = (
         help="From the clamp's jaw to the glue, cauls counted: the pressure fans out through it.",
         limit=Limit("1/8 in", "2 ft"),
     ),
-    Choice(
-        name="wood",
-        label="Wood",
-        help="Which end of the scale is it nearer to?",
-        default="light",
-        default_why="the lower pressure, which starves no joint",
-        options=(Option("light", "Light, as pine or poplar"), Option("dense", "Dense, as oak or beech")),
-    ),
-    Pressure(
-        name="own",
-        label="Pressure of your own",
-        help="On the joint, as the maker of the glue asks for it: 1 MPa or 150 psi.",
-        optional=True,
-        limit=Limit("50 kPa", "5000 kPa"),
-    ),
-    Force(
-        name="clamp",
-        label="What one clamp gives",
-        help="As its maker states it, in N, kN or lbf; then there are clamps enough for the force as well.",
-        optional=True,
-        limit=Limit("50 N", "50 kN"),
-    ),
+    *PRESSED,
     Number(
         name="minutes",
         label="The bottle says to clamp for",

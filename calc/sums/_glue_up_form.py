@@ -2,7 +2,8 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Given, Length, Limit, Option
-from calc.measures import Coverage, Force, Pressure, Spread
+from calc.measures import Coverage, Spread
+from calc.sums._clamps_form import PRESSED
 
 GIVENS: tuple[Given, ...] = (
     Length(
@@ -48,28 +49,7 @@ GIVENS: tuple[Given, ...] = (
         default_why="none",
         limit=Limit("0 in", "6 in"),
     ),
-    Choice(
-        name="wood",
-        label="Wood",
-        help="Which end of the scale is it nearer to?",
-        default="light",
-        default_why="the lower pressure, which starves no joint",
-        options=(Option("light", "Light, as pine or poplar"), Option("dense", "Dense, as oak or beech")),
-    ),
-    Pressure(
-        name="own",
-        label="Pressure of your own",
-        help="On the joint, as the maker of the glue asks for it: 1 MPa or 150 psi.",
-        optional=True,
-        limit=Limit("50 kPa", "5000 kPa"),
-    ),
-    Force(
-        name="clamp",
-        label="What one clamp gives",
-        help="As its maker states it, in N, kN or lbf; then there are clamps enough for the force as well.",
-        optional=True,
-        limit=Limit("50 N", "50 kN"),
-    ),
+    *PRESSED,
     Choice(
         name="sides",
         label="Glue is spread on",

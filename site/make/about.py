@@ -45,6 +45,6 @@ def worst(cell: Any) -> str:
     """The worst miss in words: in units of the last digit printed, and in the unit of the answer."""
     if cell is None or not cell.off:
         return "none" if cell else ""
-    off = f"{cell.off:.2g}" if cell.off < 0.001 else plain(cell.off, 3)
+    off = "under 0.001" if cell.off < 0.001 else plain(cell.off, 3)
     far = f"{plain(cell.digits, 2)} of the last digit, {off}{'' if cell.unit in ('°', '%') else ' '}{cell.unit}".strip()
     return f"{far}: {cell.note}" if cell.digits > 0.5 and cell.note else far

@@ -29,7 +29,7 @@ export function TrustList({ sums, held }) {
       heads: ["Sum", "Sources", "How they are known", "Held against", "Worst miss"],
       rows: sums.map((sum) => [
         h("a", { href: `${sum.id}.html` }, sum.title),
-        sum.sources.map(({ work }) => work).join("; "),
+        [...new Set(sum.sources.map(({ work }) => work))].join("; "),
         [...new Set(sum.sources.map(({ basis }) => BASES[basis]))].join("; "),
         held[sum.id]?.kinds || "no printed figure",
         held[sum.id]?.worst ?? "",
