@@ -1,0 +1,72 @@
+"""What gives way in a sliding-lid box when a part comes out other than it was worked out, as a maker would have it.
+
+Only what is still open gives way. A box that came out narrower has its lid follow; once the lid is cut its room in the
+grooves shrinks, or its clearance at the back and then its overhang; what is left is said.
+"""
+
+from calc.pieces._counted import HARMLESS
+from calc.size import Yield
+
+
+def _alike(first: str, by: str, what: str) -> Yield:
+    over, under = f"{what} {{}} more than the other", f"{what} {{}} less than the other"
+    return Yield(by=(by,), over=over, under=under, trims=(first,), play="alike")
+
+
+YIELDS = {
+    "side_long": Yield(
+        by=("length",), over="is {} too long for front and back", under="is {} too short for front and back"
+    ),
+    "second_long": _alike("side_long", "length", "is"),
+    "front_long": Yield(
+        by=("width",), over="is {} too long to go in between the sides", under="is {} too short to reach both sides"
+    ),
+    "back_long": _alike("front_long", "width", "is"),
+    "side_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
+    "second_high": _alike("side_high", "height", "stands"),
+    "back_high": _alike("side_high", "height", "stands"),
+    "front_high": Yield(
+        by=("height",),
+        over="stands {} above the groove, and the lid strikes it",
+        under="leaves a gap of {} under the lid",
+        trims=("side_high",),
+    ),
+    "lip": Yield(
+        by=("sunk",),
+        over="has its groove {} too low, and the lid lies so far down",
+        under="has its groove {} too high, and the lid stands proud",
+        trims=("lid_thickness",),
+    ),
+    "second_lip": _alike("lip", "sunk", "has its groove"),
+    "back_lip": _alike("lip", "sunk", "has its groove"),
+    "bottom_long": Yield(
+        over="is {} too long, more than its allowance, and does not go in",
+        under="is {} too short, and leaves gaps beside its allowance",
+        play="allowance",
+    ),
+    "bottom_across": Yield(
+        over="is {} too wide, more than its allowance, and bursts the box in damp weather",
+        under="is {} too narrow, and leaves gaps beside its allowance",
+        play="allowance",
+    ),
+    "lid_wide": Yield(
+        by=("spare", "width"),
+        over="is {} too wide, and binds in damp weather",
+        under="is {} too narrow for its grooves",
+        trims=("groove_deep",),
+    ),
+    "lid_long": Yield(
+        by=("end_clearance", "overhang", "length"),
+        over="stands {} too far over the front",
+        under="leaves a gap of {} at the front",
+    ),
+    "lid_tongue": Yield(by=("play",), over="is {} too thick for its groove", under="rattles {} in its groove"),
+    "lid_rabbet": Yield(
+        by=("clearance",),
+        over="has its edges cut {} wider than they need be",
+        under="has its field {} too wide, and it rubs on the sides",
+    ),
+    "rabbet": HARMLESS,
+    "groove_deep": HARMLESS,
+    "notch_deep": HARMLESS,
+}
