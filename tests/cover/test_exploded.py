@@ -18,7 +18,7 @@ from calc.bench import Bench
 from calc.exploded import exploded, parted
 from calc.painting import painted, seen
 from calc.piece import Piece
-from calc.solid import Face, block
+from calc.solid import Face, block, prism
 
 EYE = np.ones(3)
 
@@ -107,3 +107,13 @@ def test_parts_alike_are_drawn_alike() -> None:
     assert len(spots) == 6
     first, second = (Polygon([spot for face in some for spot in face]).convex_hull for some in (spots[:3], spots[3:]))
     assert first.area == pytest.approx(second.area, rel=1e-2)
+
+
+def test_no_line_is_drawn_between_the_flats_of_a_curve() -> None:
+    """A round post of 36 flats: its top keeps its outline, and of its sides only the ends of the flats are drawn."""
+    around = [(10 * np.cos(turn), 10 * np.sin(turn)) for turn in np.arange(36) * np.pi / 18]
+    figure = exploded("Post", [prism("Post", around, "z", 0, 50, (0, 0, 0), (0, 0, 1))]).drawn(Bench())
+    edges = [node for node in figure["nodes"] if node[0] == "line" and node[1]["class"] == "edge"]
+    upright = [node for node in edges if abs(node[1]["x1"] - node[1]["x2"]) < 0.02]
+    assert edges
+    assert len(upright) <= 2
