@@ -3,6 +3,7 @@ import { h } from "preact";
 const TAGS = new Set(["g", "line", "polyline", "polygon", "circle", "path", "text", "rect"]);
 const ATTRIBUTES = new Set([
   "class",
+  "stroke",
   "points",
   "x",
   "y",
