@@ -1,0 +1,133 @@
+"""The sizes of a splayed tray and of what it is cut from."""
+
+from fractions import Fraction
+from typing import Any
+
+from calc.declare import Values
+from calc.pieces import _tray_parts as parts
+from calc.pieces import _tray_room as room
+from calc.pieces import _tray_shape as shape
+from calc.pieces._asked import ask
+from calc.pieces._counted import STOCKED, thicknesses
+from calc.pieces._size import sizes_by
+from calc.pieces._tray_yields import YIELDS
+from calc.size import Step
+from calc.trig import tan
+
+size = sizes_by(YIELDS)
+ALIKE = Fraction(1, 2)
+"""Millimetres that parts alike may differ by: common practice, what four nailed corners still close on."""
+
+
+def face_gauge(face_cut: Any, mark: str, side_wide: Any) -> Values:
+    """The gauge's marks for the line across the faces, by bevel."""
+    return ask("bevel", "mark", {}, angle=face_cut, mark=mark, cut=side_wide)
+
+
+def lean_gauge(lean: Any, mark: str, side_wide: Any) -> Values:
+    """The gauge's marks for the lean, by bevel."""
+    return ask("bevel", "mark", {}, angle=lean, mark=mark, cut=side_wide)
+
+
+STEPS = (
+    *(Step(name=work.__name__, work=work) for work in (shape.splayed, shape.long_edges, shape.end_edges)),
+    *(Step(name=work.__name__, work=work) for work in (face_gauge, lean_gauge)),
+    *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *parts.JOINTS, parts.jointed)),
+    Step(name="cut_list", work=parts.listed),
+    *STOCKED,
+)
+"""Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
+
+WANTED = (
+    size("long_side", "Long sides, longest edge", "The length to saw them to, by the sum of splayed sides.",
+         lambda long_edges: shape.longest(long_edges), part="long side"),
+    size("end_side", "Ends, longest edge", "The length to saw them to, by the sum of splayed sides.",
+         lambda end_edges: shape.longest(end_edges), part="end"),
+    size("face_cut", "Line across the faces, off square", "Both faces of every side, by the sum of splayed sides.",
+         lambda splayed: splayed["face_cut"], "atan(sin(lean) * tan(45))", kind="angle", part="long side"),
+    size("square_mark", "Line across a square edge, off square", "While the edges are square still.",
+         lambda splayed, corners: splayed[f"{corners}_mark"], kind="angle"),
+    size("bevel", "Bevel of the ends, off square", "To tilt a saw by, measured square to the cut.",
+         lambda splayed, corners: splayed[f"{corners}_bevel"], kind="angle", part="long side"),
+    size("side_wide", "Sides up the face", "From arris to arris, the same on both faces.", shape.side_wide,
+         "(height - low) / cos(lean)", part="long side"),
+    size("face_run", "Gauge for the faces, run", "The nearest pair of marks on your rule.",
+         lambda face_gauge: face_gauge["set_run"]),
+    size("face_rise", "Gauge for the faces, rise", "Square to the run.", lambda face_gauge: face_gauge["set_rise"]),
+)  # fmt: skip
+TRAY = (
+    size("volume", "Inside volume", "Up to the rim, the hand holes left out of account.", room.volume,
+         "inside_deep * (long * wide + (long + wide) * inside_deep * tan(lean)"
+         " + 4 * (inside_deep * tan(lean)) ** 2 / 3)", kind="volume"),
+    size("inside_deep", "Depth inside", "From the floor up to the rim, plumb.", shape.inside_deep,
+         "height - floor_up"),
+    size("floor_up", "Floor above what it stands on", "The upper face of the bottom.",
+         lambda low, bottom_up, bottom_thickness: low + bottom_up + bottom_thickness,
+         "low + bottom_up + bottom_thickness"),
+    size("top_long", "Inside length at the top", "Along the rim.",
+         lambda long, inside_deep, lean: long + 2 * inside_deep * tan(lean), "long + 2 * inside_deep * tan(lean)"),
+    size("top_wide", "Inside width at the top", "Along the rim.",
+         lambda wide, inside_deep, lean: wide + 2 * inside_deep * tan(lean), "wide + 2 * inside_deep * tan(lean)"),
+    size("outside_long", "Outside length at the top", "Over the outer faces of the ends.",
+         lambda foot_long, splayed, height, low: (
+             foot_long + 2 * splayed["wall"] + 2 * splayed["spread"] * (height - low) / height
+         ),
+         "long + 2 * (inside_deep - low) * tan(lean) + 2 * side_thickness / cos(lean)"),
+    size("outside_wide", "Outside width at the top", "Over the outer faces of the long sides.",
+         lambda foot_wide, splayed, height, low: (
+             foot_wide + 2 * splayed["wall"] + 2 * splayed["spread"] * (height - low) / height
+         ),
+         "wide + 2 * (inside_deep - low) * tan(lean) + 2 * side_thickness / cos(lean)"),
+    size("dihedral", "Angle between two sides", "To test the corners with, inside.",
+         lambda splayed: splayed["dihedral"], "180 - 2 * asin(cos(lean) * sin(45))", kind="angle"),
+    size("lean_run", "Gauge for the lean, run", "For the edges of sides and bottom.",
+         lambda lean_gauge: lean_gauge["set_run"]),
+    size("lean_rise", "Gauge for the lean, rise", "Square to the run.", lambda lean_gauge: lean_gauge["set_rise"]),
+    size("edge_cut", "Line across the finished edge, off square", "To test the sawn ends with.", shape.edge_cut,
+         kind="angle"),
+)  # fmt: skip
+BOTTOM = (
+    size("bottom_long", "Bottom, upper face, length", "Along its grain: it wedges itself between the ends.",
+         shape.floor_long,
+         "foot_long + 2 * floor_up * tan(lean)", part="bottom"),
+    size("bottom_wide", "Bottom, upper face, width", "Across its grain.",
+         shape.floor_wide,
+         "foot_wide + 2 * floor_up * tan(lean)", part="bottom"),
+    size("bottom_under", "Bottom, under face, length", "What its bevels leave.",
+         lambda bottom_long, bottom_thickness, lean: bottom_long - 2 * bottom_thickness * tan(lean),
+         "bottom_long - 2 * bottom_thickness * tan(lean)"),
+)  # fmt: skip
+HANDS = (
+    size("hand_middle", "Hand hole, middle below the rim", "Down the inner face from its top arris.",
+         lambda handles, hand_down, hand_wide: hand_down + hand_wide / 2 if handles == "holes" else None,
+         "hand_down + hand_wide / 2"),
+    size("hand_mark", "Hand hole, middle down the outer face", "From the edge as it is ripped.",
+         lambda hand_middle, blank_wide, side_wide: (
+             None if hand_middle is None else hand_middle + blank_wide - side_wide
+         ),
+         "hand_middle + blank_wide - side_wide"),
+    size("hand_in", "Hand hole begins", "Along the top edge of the outer face, from its end: midway.", room.hand_in),
+    size("hand_radius", "Radius of its ends", "Half the bit.",
+         lambda handles, hand_wide: hand_wide / 2 if handles == "holes" else None, "hand_wide / 2"),
+)  # fmt: skip
+WOOD = (
+    size("wood_volume", "Wood in it", "Bevels taken off; hand holes not taken out.", room.wood_volume,
+         kind="volume"),
+    size("blank_wide", "Sides, width to rip", "Before their edges are bevelled.", shape.blank_wide),
+    size("low", "Inner arrises above the outer", "At the foot: nothing where the edges are level.", shape.low),
+    size("foot_long", "Inside length at the very foot", "The inner faces carried down to what it stands on.",
+         shape.foot_long, "long - 2 * floor_up * tan(lean)"),
+    size("foot_wide", "Inside width at the very foot", "The inner faces carried down to what it stands on.",
+         shape.foot_wide, "wide - 2 * floor_up * tan(lean)"),
+)  # fmt: skip
+TAKEN = thicknesses({"side": "sides", "bottom": "bottom"})
+ASIDE = (
+    size("second_long", "Second long side, longest edge", "The same as the first, until it is cut.",
+         lambda long_side: long_side, "long_side", part="second long side", shown=False),
+    size("second_end", "Second end, longest edge", "The same as the first, until it is cut.",
+         lambda end_side: end_side, "end_side", part="second end", shown=False),
+    size("end_wide", "Ends up the face", "The same as the long sides, until they are cut.",
+         lambda side_wide: side_wide, "side_wide", part="end", shown=False),
+    size("sides_alike", "Parts alike within", "Common practice: what four nailed corners still close on.",
+         lambda height: ALIKE, shown=False),
+)  # fmt: skip
