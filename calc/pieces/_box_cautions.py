@@ -1,6 +1,7 @@
 """What plain boxes warn of and stand on alike."""
 
 from calc.declare import Caution, Source
+from calc.pieces._weight import REMEMBERED
 from calc.sums._movement import DISAGREE
 from calc.tables import CHECK
 
@@ -45,6 +46,7 @@ CAUTIONS = (
         "Two figures of the table disagree about this wood: the one that moves further is taken.",
         lambda v: DISAGREE in v["figure_from"],
     ),
+    REMEMBERED,
     Caution(
         "The figure for this wood's movement is from memory and not from a source: check it before you trust a fit.",
         lambda v: CHECK in v["figure_from"],

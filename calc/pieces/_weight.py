@@ -7,10 +7,12 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
+from calc.declare import Caution, Values
 from calc.discover import find
 from calc.errors import Refusal
 from calc.pieces._asks import theirs
 from calc.pieces._size import sizes_by
+from calc.tables import CHECK
 
 ONE = ({"count": 1, "thickness": 1, "width": 1, "length": 1},)
 FIELDS = {"species": "species", "moisture": "moisture", "own": "own_density"}
@@ -27,14 +29,24 @@ def density(species: str | None, moisture: Any, own_density: Any) -> Any:
     if species is None:
         return None
     try:
-        return _density(species, moisture, own_density)
+        return _asked(species, moisture, own_density)["density"]
     except Refusal as refusal:
         raise replace(refusal, field=FIELDS.get(refusal.field, "species")) from None
 
 
 @lru_cache(maxsize=64, typed=True)
-def _density(species: str, moisture: Any, own: Any) -> Any:
-    return find("weight").of(species=species, moisture=moisture, own=own, boards=ONE)["density"]
+def _asked(species: str, moisture: Any, own: Any) -> Values:
+    return find("weight").of(species=species, moisture=moisture, own=own, boards=ONE)
+
+
+def _remembered(v: Values) -> bool:
+    """True when the weight rests on a figure that no source bears out."""
+    return v["density"] is not None and CHECK in _asked(v["species"], v["moisture"], v["own_density"])["figure_from"]
+
+
+REMEMBERED = Caution(
+    "The figure for this wood's weight is from memory and not from a source: weigh a board.", _remembered
+)
 
 
 def weight(wood_volume: Any, density: Any) -> Any:

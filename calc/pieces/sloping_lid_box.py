@@ -9,6 +9,7 @@ from calc.pieces._sloping_figure import figure
 from calc.pieces._sloping_sizes import STEPS
 from calc.pieces._sloping_solids import MEETINGS, solids
 from calc.pieces._sloping_tells import ANSWERS
+from calc.pieces._weight import REMEMBERED
 from calc.size import Match
 from calc.tables import CHECK
 
@@ -138,6 +139,7 @@ SUM = Piece(
             "common practice",
         ),
         Caution("The slot is longer than the space between the battens.", lambda v: v["slot_length"] > v["slot_room"]),
+        REMEMBERED,
         Caution(
             "The size of what goes in is from memory: measure one before you cut the slot.",
             lambda v: CHECK in v["size_from"],

@@ -48,7 +48,7 @@ for name, givens in json.load(sys.stdin):
 
 def questions() -> Iterator[tuple[str, dict[str, str]]]:
     """Every sum's example, with each choice it offers in turn; nails and boards of several sizes."""
-    for one in (one for one in discover.everything() if one.moment != "piece"):
+    for one in discover.everything():
         sizes: list[dict[str, str]] = [{}]
         if one.id == "nail":
             sizes = [{"held": size, "second": "6 in"} for size in ("1/4 in", "3/8 in", "1/2 in", "1 in", "1 1/2 in")]
