@@ -5,9 +5,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import cast
 
-from playwright.sync_api import Browser, BrowserContext
+from playwright.sync_api import Browser, BrowserContext, Page
 
 LONGEST = 300_000  # milliseconds
+SETTLING = 1500  # milliseconds: the browser's own frame has things to load when a window opens
+TOOK = "answered after "
 OFTEN = "{ subtree: true, childList: true, characterData: true, attributes: true }"
 WATCH = """{
   const [selector, text] = %s;
@@ -15,6 +17,7 @@ WATCH = """{
     const root = document.documentElement;
     if (root?.dataset.took || document.querySelector(selector)?.textContent !== text) return;
     root.dataset.took = performance.now();
+    console.debug(`%s${root.dataset.took}`);
   };
   new MutationObserver(look).observe(document, %s);
 }"""
@@ -50,6 +53,21 @@ SPIN = """() => new Promise((done) => {
 })"""
 
 
+STEPS = """() => JSON.stringify({
+  origin: performance.timeOrigin,
+  steps: performance.getEntries().flatMap(({ entryType, name, startTime }) =>
+    entryType === "mark" || name === "first-contentful-paint" ? [[name, startTime]] : []),
+})"""
+
+
+@dataclass(frozen=True)
+class Visit:
+    """How a visit went, in milliseconds from navigation: the first answer, and when each step was reached."""
+
+    took: float
+    steps: dict[str, float]
+
+
 @dataclass(frozen=True)
 class Rival:
     """A page to time: where it is, where its first answer stands and what it says, and what shows that it is kept."""
@@ -71,18 +89,28 @@ def visitor(browser: Browser) -> BrowserContext:
     return browser.new_context(viewport={"width": 360, "height": 740})
 
 
-def first_answer(visitor: BrowserContext, host: str, rival: Rival, *, keep: bool = False) -> float:
-    """Milliseconds from navigation to the first answer; with `keep`, the visitor stays until all is kept."""
+def settled(visitor: BrowserContext, rival: Rival) -> Page:
+    """A window in which nothing goes on, that will say in its console when a rival's first answer is on its page."""
     page = visitor.new_page()
-    page.add_init_script(WATCH % (json.dumps([rival.answer, rival.text]), OFTEN))
-    page.goto(host + rival.path, wait_until="commit")
-    took = page.wait_for_selector("html[data-took]", state="attached", timeout=LONGEST)
-    assert took
-    milliseconds = float(took.get_attribute("data-took") or "nan")
+    page.add_init_script(WATCH % (json.dumps([rival.answer, rival.text]), TOOK, OFTEN))
+    page.wait_for_timeout(SETTLING)
+    return page
+
+
+def first_answer(page: Page, host: str, rival: Rival, *, keep: bool = False) -> Visit:
+    """The way from navigation to the first answer; with `keep`, the visitor stays until all is kept."""
+    with page.expect_console_message(lambda told: told.text.startswith(TOOK), timeout=LONGEST) as heard:
+        page.goto(host + rival.path, wait_until="commit")
     if keep:
         page.wait_for_selector(rival.kept, timeout=LONGEST)
-    page.close()
-    return milliseconds
+    return Visit(float(heard.value.text.removeprefix(TOOK)), _steps(page))
+
+
+def _steps(page: Page) -> dict[str, float]:
+    """When each step was reached, on the page and in its worker, from the page's navigation."""
+    told = [json.loads(page.evaluate(STEPS)), *(json.loads(worker.evaluate(STEPS)) for worker in page.workers)]
+    start = told[0]["origin"]
+    return {name: one["origin"] + at - start for one in told for name, at in one["steps"]}
 
 
 def keystrokes(visitor: BrowserContext, host: str, texts: Sequence[str]) -> list[float]:
