@@ -68,9 +68,8 @@ def _end(v: Values, outer: float, inner: float) -> Solid:
         _notched(deep, (outer, inner, floor), (low[-1][1], bottom, top, up[0][1])),
         _notched(0.0, (outer, inner, floor), (0.0, bottom, top, high))[::-1],
     ]
-    return Solid(
-        "End", tuple(faces if outer < inner else (face[::-1] for face in faces)), (0.0, outer - inner, 0.0), UP
-    )
+    apart = (0.0, -1.0 if outer < inner else 1.0, 0.0)
+    return Solid("End", tuple(faces if outer < inner else (face[::-1] for face in faces)), apart, UP)
 
 
 def _at(y: float, outline: list[Spot]) -> Face:

@@ -9,6 +9,7 @@ from calc.pieces._tray_figure import figure
 from calc.pieces._tray_sizes import STEPS
 from calc.pieces._tray_solids import MEETINGS, solids
 from calc.pieces._tray_tells import ANSWERS
+from calc.pieces._weight import REMEMBERED
 from calc.size import Match
 from calc.solid import Solid, volume
 from calc.tables import CHECK
@@ -140,6 +141,7 @@ SUM = Piece(
             "wood, or use screws there.",
             lambda v: any(row["length"] is None for row in v["joints"]),
         ),
+        REMEMBERED,
     ),
     limits_of="Four sides that lean out alike, 3° to 45° from upright, of one thickness, butted or mitred; a bottom "
     "of one board, its grain lengthways. It says nothing of what the handles may carry.",

@@ -11,6 +11,7 @@ from calc.pieces._shelf_shape import ALIKE
 from calc.pieces._shelf_sizes import STEPS
 from calc.pieces._shelf_solids import MEETINGS, solids
 from calc.pieces._shelf_tells import ANSWERS
+from calc.pieces._weight import REMEMBERED
 from calc.size import Match
 from calc.tables import CHECK
 
@@ -171,6 +172,7 @@ SUM = Piece(
             "At one joint no nail of this kind holds without coming through: choose another kind, or use screws there.",
             lambda v: any(row["length"] is None for row in v["joints"]),
         ),
+        REMEMBERED,
     ),
     limits_of="One straight board between two ends alike, flush with their front edges, evenly loaded. The sag is that "
     "of clear wood resting on its two ends; the rail behind, which helps, is not counted. It says nothing of what the "
