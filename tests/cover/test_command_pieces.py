@@ -162,7 +162,7 @@ def test_an_unfinished_piece_has_what_is_known() -> None:
         ("show nowhere.json", "There is no file “nowhere.json”"),
         ("show .", "is no file"),
         ("new box.json sloping-lid-box", "“box.json” is there already"),
-        ("new other.json sloping-lid-bax", "perhaps sloping-lid-box was meant"),
+        ("new other.json sloping-lid-bax", "perhaps sloping-lid-box"),
         ("new other.json slope", "“Slope” is a sum"),
         ("new no/such/place.json sloping-lid-box", "cannot be written"),
         ("new other.json sloping-lid-box depth=wide", "Depth of the sides: “wide”"),
