@@ -5,7 +5,7 @@ from calc.pieces._weight import REMEMBERED
 from calc.sums._movement import DISAGREE
 from calc.tables import CHECK
 
-LOOSE = 2
+LOOSE = 3
 """Millimetres a bottom may move before slim nails no longer give with it: common practice."""
 CAUTIONS = (
     Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),

@@ -3,10 +3,8 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._joints import CROSS, END, Row, joint, nail
+from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
 from calc.pieces._order import GLUE, Step, step
-
-FRONT_ONLY = "along the front only: long grain; the back stays free to move"
 
 
 def corners(nails: str, wood: str, spacing: Any, tongue: Any, side_long: Any, front_high: Any, back_high: Any) -> Row:
@@ -15,10 +13,10 @@ def corners(nails: str, wood: str, spacing: Any, tongue: Any, side_long: Any, fr
     return joint("Front and back to sides", nail(nails, wood, tongue, side_long), lines, spacing, END)
 
 
-def bottom_ends(nails: str, wood: str, spacing: Any, bottom_thickness: Any, inside_high: Any, bottom_long: Any) -> Row:
-    """Up through the bottom into front and back."""
+def bottom_front(nails: str, wood: str, spacing: Any, bottom_thickness: Any, inside_high: Any, bottom_long: Any) -> Row:
+    """Up through the bottom into the front only, so that its back edge may move."""
     found = nail(nails, wood, bottom_thickness, inside_high)
-    return joint("Bottom to front and back", found, (bottom_long,) * 2, spacing, FRONT_ONLY)
+    return joint("Bottom to front", found, (bottom_long,), spacing, LONG)
 
 
 def bottom_sides(
@@ -37,12 +35,12 @@ def battens(screw: int, screwed: Values, batten_thickness: Any) -> Row:
     return {"joint": "Battens to lid", "held": batten_thickness, "count": 6, "glue": CROSS, "from": ""} | sizes
 
 
-JOINTS = (corners, bottom_ends, bottom_sides, battens)
+JOINTS = (corners, bottom_front, bottom_sides, battens)
 
 
-def jointed(corners: Row, bottom_ends: Row, bottom_sides: Row, battens: Row) -> list[Row]:
+def jointed(corners: Row, bottom_front: Row, bottom_sides: Row, battens: Row) -> list[Row]:
     """Every joint, in the order of assembly."""
-    return [corners, bottom_ends, bottom_sides, battens]
+    return [corners, bottom_front, bottom_sides, battens]
 
 
 def order(m: Values) -> list[Step]:
@@ -74,7 +72,7 @@ def _along(m: Values) -> list[Step]:
 def _together(m: Values) -> list[Step]:
     return [
         step("Bore and nail front and back to the sides; check for square by the diagonals", "hammer, punch"),
-        step("Plane the bottom to width; try it in, its gap at the back; glue along the front; nail from below",
+        step("Plane the bottom to width; try it in, tight to the front; glue and nail it there, nail the sides only",
              "plane, hammer", m["bottom_across"]),
         step("Plane the walls' top edges level; try the lid on", "plane"),
         step("Bore the battens: end holes in from the ends, slots so much longer each way", "drill", m["screw_in"],

@@ -3,10 +3,8 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._joints import CROSS, END, Row, joint, nail
+from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
 from calc.pieces._order import GLUE, Step, step
-
-ONE_SIDE = "along one side only: long grain; the other stays free to move"
 
 
 def corners(nails: str, wood: str, spacing: Any, tongue: Any, front_long: Any, front_high: Any, back_high: Any) -> Row:
@@ -15,10 +13,10 @@ def corners(nails: str, wood: str, spacing: Any, tongue: Any, front_long: Any, f
     return joint("Sides to front and back", nail(nails, wood, tongue, front_long), lines, spacing, END)
 
 
-def bottom_sides(nails: str, wood: str, spacing: Any, bottom_thickness: Any, inside_high: Any, bottom_long: Any) -> Row:
-    """Up through the bottom into the sides; the point stays below the groove."""
+def bottom_side(nails: str, wood: str, spacing: Any, bottom_thickness: Any, inside_high: Any, bottom_long: Any) -> Row:
+    """Up through the bottom into one side only, so that its other edge may move; the point stays below the groove."""
     found = nail(nails, wood, bottom_thickness, inside_high)
-    return joint("Bottom to sides", found, (bottom_long,) * 2, spacing, ONE_SIDE)
+    return joint("Bottom to one side", found, (bottom_long,), spacing, LONG)
 
 
 def bottom_ends(
@@ -29,12 +27,12 @@ def bottom_ends(
     return joint("Bottom to front and back", found, (bottom_across,) * 2, spacing, CROSS)
 
 
-JOINTS = (corners, bottom_sides, bottom_ends)
+JOINTS = (corners, bottom_side, bottom_ends)
 
 
-def jointed(corners: Row, bottom_sides: Row, bottom_ends: Row) -> list[Row]:
+def jointed(corners: Row, bottom_side: Row, bottom_ends: Row) -> list[Row]:
     """Every joint, in the order of assembly."""
-    return [corners, bottom_sides, bottom_ends]
+    return [corners, bottom_side, bottom_ends]
 
 
 def order(m: Values) -> list[Step]:
@@ -74,8 +72,8 @@ def _together(m: Values) -> list[Step]:
     return [
         step("Bore and nail the sides to front and back, clear of the grooves; check for square by the diagonals",
              "hammer, punch"),
-        step("Plane the bottom to width; try it in; glue along one side; nail from below", "plane, hammer",
-             m["bottom_across"]),
+        step("Plane the bottom to width; try it in, tight to one side; glue and nail it there, nail the ends only",
+             "plane, hammer", m["bottom_across"]),
         step("Slide the lid in; ease its tongue until it runs, and wax it", "shoulder plane"),
         step("Cut the thumb notch: stop cut in from the front, wide; slope down to it", "chisel, gouge",
              m["notch_in"], m["notch_wide"]),
