@@ -1,8 +1,10 @@
 """Splayed tray: the example by another road, printed compound angles, the room inside, and what the saw makes of it."""
 
+import csv
 import math
 from fractions import Fraction
 from itertools import permutations
+from pathlib import Path
 from typing import Any
 
 import manifold3d
@@ -30,6 +32,9 @@ FOUND = find("splayed-tray")
 assert isinstance(FOUND, Piece)
 TRAY: Piece = FOUND
 EXAMPLE = dict(TRAY.example.givens)
+TABLE = Path("tests/published/data/hopper_square_box_bevels.csv")
+ROWS = csv.DictReader(TABLE.read_text("utf-8").splitlines())
+HOPPERS = [row for row in ROWS if 3 <= float(row["tilt_from_vertical_deg"]) <= 45]
 PLAIN = settle(TRAY, begun(TRAY, **EXAMPLE))
 
 
@@ -97,20 +102,18 @@ def test_the_example_by_hand() -> None:
     assert result["bottom_under"] == pytest.approx(260 - 24 * tan)
 
 
-@pytest.mark.parametrize(
-    ("lean", "face", "mitre"),
-    [(5, 4.98, 44.78), (15, 14.51, 43.08), (30, 26.57, 37.76), (45, 35.26, 30.00)],
-)
-def test_compound_angles_as_the_tables_print_them(lean: int, face: float, mitre: float) -> None:
-    """Four sides, as usual tables of compound angles print them: 14.5° and 43.1° at a slope of 15° (from memory,
-    worked to hundredths by the normals of two faces)."""
-    result = calc.answer("splayed-tray", METRIC, **EXAMPLE | {"lean": str(lean), "corners": "mitre", "handles": "none"})
-    one = np.array([math.cos(math.radians(lean)), 0, -math.sin(math.radians(lean))])
-    other = np.array([0, math.cos(math.radians(lean)), -math.sin(math.radians(lean))])
-    cut = (one - other) / np.linalg.norm(one - other)
-    assert math.degrees(math.asin(float(cut @ one))) == pytest.approx(float(result["bevel"]), abs=1e-9)
-    assert float(result["face_cut"]) == pytest.approx(face, abs=0.006)
-    assert float(result["bevel"]) == pytest.approx(mitre, abs=0.006)
+@pytest.mark.parametrize("row", HOPPERS, ids=lambda row: row["tilt_from_vertical_deg"])
+@pytest.mark.parametrize("corners", ["butt", "mitre"])
+def test_its_settings_are_those_of_a_drawn_hopper(row: dict[str, str], corners: str) -> None:
+    """Face, edge and bevel as the construction of The Building Trades Pocketbook (source S23) gives them."""
+    entry = {"lean": row["tilt_from_vertical_deg"], "corners": corners, "handles": "none"}
+    result = calc.answer("splayed-tray", METRIC, **EXAMPLE | entry)
+    edge = {"butt": "butt_off_square_deg", "mitre": "miter_off_square_deg"}[corners]
+    assert float(result["face_cut"]) == pytest.approx(float(row["face_cut_off_square_deg"]), abs=0.00005)
+    assert float(result["square_mark"]) == pytest.approx(float(row[edge]), abs=0.00005)
+    assert float(result["dihedral"]) == pytest.approx(float(row["dihedral_between_sides_deg"]), abs=0.00005)
+    if corners == "mitre":
+        assert float(result["bevel"]) == pytest.approx(float(row["blade_tilt_for_miter_deg"]), abs=0.00005)
 
 
 @given(TRAYS)
