@@ -45,3 +45,11 @@ export function stayAwake(working) {
   document.addEventListener("visibilitychange", look);
   document.addEventListener("pointerup", look);
 }
+
+/** Offer a text as a file to keep. @param {string} name @param {string} text */
+export function offer(name, text) {
+  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  const link = Object.assign(document.createElement("a"), { href: address, download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

@@ -22,7 +22,8 @@ export function focusField(name) {
 
 /** On to the next field that is in sight; after the last, to the answers. @param {string} name */
 export function nextField(name) {
-  const fields = [...document.querySelectorAll(".givens input, .givens select")].filter(
+  const among = name.startsWith("cut:") ? ".bench-parts input[type=text]:enabled" : ".givens input, .givens select";
+  const fields = [...document.querySelectorAll(among)].filter(
     (one) => !one.closest("details:not([open])"),
   );
   const next = fields[fields.findIndex((one) => one.getAttribute("name") === name) + 1];
@@ -73,7 +74,7 @@ function place(field, key) {
 
 /** @param {string} name */
 function named(name) {
-  return document.querySelector(`.givens [name="${CSS.escape(name)}"]:not([type="radio"]:not(:checked))`);
+  return document.querySelector(`:is(.givens, .bench-parts) [name="${CSS.escape(name)}"]:not([type="radio"]:not(:checked))`);
 }
 
 /** @param {Element | null} element */

@@ -1,3 +1,5 @@
+import type { About, Kept, OnShelf, PieceActs, Settled, Told } from "./shapes-piece";
+
 /** The shapes that cross between Python, the build and the page. Python's side: calc/describe.py, calc/answers.py, calc/door.py. */
 
 export interface Limit {
@@ -81,6 +83,8 @@ export interface Result {
   cautions: Caution[];
   carry_on: Carry[];
   figure: Figure;
+  /** A piece taken apart, where it can be drawn so. */
+  exploded?: Figure | null;
 }
 
 export interface Source {
@@ -100,6 +104,7 @@ export interface Sum {
   purpose: string;
   limits_of: string;
   givens: Given[];
+  answers?: (Column & { help: string; part?: string; can_be_cut?: boolean })[];
   any_of: { count: number; names: string[] } | null;
   sources: Source[];
   cautions: Caution[];
@@ -203,6 +208,15 @@ export interface State {
   python: string;
   said: string;
   offline: Offline;
+  /** The piece that is being built; null on a page that has none. */
+  kept: Kept | null;
+  settled: { key: string; told: Settled | null } | null;
+  changed: Told | null;
+  pieces: OnShelf[];
+  /** What is to be said of the piece as a whole, and the one that was deleted last. */
+  notice: string;
+  removed: string;
+  about: About | null;
 }
 
 /** What a view may ask for. */
@@ -220,6 +234,7 @@ export interface Acts {
   seek(text: string): void;
   touch(name: string): void;
   renew(): void;
+  piece: PieceActs;
 }
 
 /** One key of our own row: `mark` adds that part of an inch, `text` is typed as it stands, `act` does something else. */

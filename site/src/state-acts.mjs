@@ -3,19 +3,22 @@
  * @typedef {import("./shapes").State} State
  * @typedef {import("./shapes").Entry} Entry
  * @typedef {import("./state-store.mjs").Store} Store
+ * @typedef {import("./shapes-piece").Kept} Kept
  */
 
 import { focusField, intoField, nextField } from "./fields.mjs";
 import { cleared, exampled, reused, typed, undone } from "./state-entry.mjs";
 import { keep } from "./state-keep.mjs";
 import { keepLook, wear } from "./state-look.mjs";
+import { doing, newName, typed as typedIn } from "./state-piece.mjs";
 
 /**
  * @param {Store} store
- * @param {{ ask: () => void, settled: () => void, renew: () => void }} outside
+ * @param {{ ask: () => void, settled: () => void, renew: () => void, put: (change: (kept: Kept) => Kept) => void, piece: import("./shapes-piece").PieceActs }} outside
  * @returns {import("./shapes").Acts}
  */
-export function makeActs(store, { ask, settled, renew }) {
+export function makeActs(store, { ask, settled, renew, put: build, piece }) {
+  let hold = newName();
   /** @param {(entry: Entry) => Entry} change */
   const put = (change) => {
     const { sum, entry } = store.get();
@@ -25,16 +28,24 @@ export function makeActs(store, { ask, settled, renew }) {
     ask();
   };
   const sum = () => /** @type {import("./shapes").Sum} */ (store.get().sum);
+  /** A piece takes it as an entry of its own, a sum in its fields. @param {(kept: Kept) => Kept} built @param {(entry: Entry) => Entry} change */
+  const either = (built, change) => (store.get().kept ? build(built) : put(change));
+  /** @param {"clear" | "example" | "undo"} act @returns {(kept: Kept) => Kept} */
+  const whole = (act) => (kept) => doing(kept, { act, name: "", text: "" });
   return {
-    type: (name, text) => put((entry) => typed(entry, name, text)),
+    type: (name, text) => either((kept) => typedIn(kept, name, text, hold), (entry) => typed(entry, name, text)),
     reuse: (name) => {
-      put((entry) => reused(entry, name));
+      const text = store.get().entry.texts[name] ?? "";
+      either((kept) => typedIn(kept, name, text, hold), (entry) => reused(entry, name));
       focusField(name);
     },
-    clear: () => put(cleared),
-    example: () => put((entry) => exampled(entry, sum())),
-    undo: () => put(undone),
-    hold: (name) => store.set({ focus: name }),
+    clear: () => either(whole("clear"), cleared),
+    example: () => either(whole("example"), (entry) => exampled(entry, sum())),
+    undo: () => either(whole("undo"), undone),
+    hold: (name) => {
+      if (name !== store.get().focus) hold = newName();
+      store.set({ focus: name });
+    },
     release: () => (store.set({ focus: "" }), settled()),
     press: (key) => (key.act === "next" ? nextField(store.get().focus) : intoField(store.get().focus, key)),
     settle: (change) => {
@@ -51,5 +62,6 @@ export function makeActs(store, { ask, settled, renew }) {
     seek: (search) => store.set({ search }),
     touch: (name) => focusField(name) || store.set({ focus: name }),
     renew,
+    piece,
   };
 }

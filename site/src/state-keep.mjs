@@ -13,7 +13,8 @@ const PATIENCE = 1500;
 /** @type {import("idb-keyval").UseStore | undefined} */
 let opened;
 
-const store = () => (opened ??= createStore("tenpenny", "kept"));
+/** The one store. */
+export const store = () => (opened ??= createStore("tenpenny", "kept"));
 
 /**
  * What was kept under a name; undefined when nothing was, or the store is shut.

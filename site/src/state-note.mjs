@@ -44,3 +44,14 @@ export function noted(name) {
     return undefined;
   }
 }
+
+/** The names of the notes that begin so. @param {string} beginning @returns {string[]} */
+export function notes(beginning) {
+  try {
+    return Object.keys(localStorage)
+      .filter((name) => name.startsWith(key(beginning)))
+      .map((name) => name.slice(key("").length));
+  } catch {
+    return [];
+  }
+}

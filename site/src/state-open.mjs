@@ -8,6 +8,7 @@
 import { keyOf } from "./state-ask.mjs";
 import { carried, typed } from "./state-entry.mjs";
 import { recall } from "./state-keep.mjs";
+import { entryOf, keyOfPiece, typed as typedIn } from "./state-piece.mjs";
 import { asking, BENCH, opened } from "./state.mjs";
 
 /** JSON from an address of ours; raises when it cannot be had. The catalogue has one name for good: it is asked anew.
@@ -46,7 +47,8 @@ export async function recalledSum(sum) {
 }
 
 /**
- * @typedef {{ entry?: import("./shapes").Entry, last?: { version: string, key: string, answer: import("./shapes").Result } }} Left
+ * @typedef {{ version: string, key: string, answer: import("./shapes").Result | null, told: import("./shapes-piece").Settled }} Stood
+ * @typedef {{ kept?: import("./shapes-piece").Kept | null, stood?: Stood, entry?: import("./shapes").Entry, last?: { version: string, key: string, answer: import("./shapes").Result } }} Left
  */
 /** @typedef {{ texts: Record<string, string>, from: string }} Brought */
 
@@ -60,11 +62,28 @@ export async function recalledSum(sum) {
 export function reopened(sum, left, { bench, catalogue }, over, brought) {
   const open = opened(sum);
   if (!sum) return open;
+  if (left.kept) return built(sum, left.kept, left.stood, { bench, catalogue }, { ...brought?.texts, ...over });
   const own = Object.entries(over).reduce((all, [name, text]) => typed(all, name, text), left.entry ?? open.entry);
   const entry = brought ? carried(own, known(sum, brought.texts), brought.from) : own;
   const key = keyOf(asking(sum, entry, bench));
   const fits = left.last?.version === catalogue.version && left.last.key === key && open.shown?.key !== key;
   return { ...open, entry, shown: fits && left.last ? { key, answer: left.last.answer, kept: true } : open.shown };
+}
+
+/** The same for a piece, whose texts wait until Python has taken them up.
+ * @param {Sum} sum
+ * @param {import("./shapes-piece").Kept} left
+ * @param {Stood | undefined} stood
+ * @param {Pick<State, "bench" | "catalogue">} state
+ * @param {Record<string, string>} over */
+function built(sum, left, stood, { bench, catalogue }, over) {
+  const open = opened(sum);
+  const kept = Object.entries(known(sum, over)).reduce((all, [name, text]) => typedIn(all, name, text, ""), left);
+  const key = keyOfPiece(kept, bench);
+  const told = { ...open, kept, entry: entryOf(kept, sum) };
+  if (!stood?.answer || stood.version !== catalogue.version || stood.key !== key) return told;
+  const shown = open.shown?.key === key ? open.shown : { key, answer: stood.answer, kept: true };
+  return { ...told, shown, settled: { key: "", told: stood.told } };
 }
 
 /** @param {Sum} sum @param {Record<string, string>} texts */

@@ -7,6 +7,7 @@
 
 import { keyOf } from "./state-ask.mjs";
 import { fresh, sent } from "./state-entry.mjs";
+import { begun, isPiece, keyOfPiece } from "./state-piece.mjs";
 
 /** How a maker measures until they say otherwise; the same as calc's own. @type {Bench} */
 export const BENCH = { unit: "in", mark: "1/16", angles: "tenths", currency: "" };
@@ -26,6 +27,8 @@ export function initial(page, catalogue, sum) {
     wide: true,
     python: "waking",
     said: "",
+    pieces: [],
+    removed: "",
     offline: { whole: false, fetching: null, update: false, problem: "" },
   };
 }
@@ -43,6 +46,11 @@ export function opened(sum) {
     fault: "",
     focus: "",
     spoken: "",
+    kept: sum && isPiece(sum) ? begun(sum, BENCH) : null,
+    settled: null,
+    changed: null,
+    notice: "",
+    about: null,
   };
 }
 
@@ -53,7 +61,8 @@ export function titleOf(sum) {
 
 /** The worked example as an answer that needs no asking. @param {Sum} sum @returns {import("./shapes").Shown} */
 export function worked(sum) {
-  return { key: keyOf(asking(sum, fresh(sum), BENCH)), answer: sum.worked, kept: false };
+  const key = isPiece(sum) ? keyOfPiece(begun(sum, BENCH), BENCH) : keyOf(asking(sum, fresh(sum), BENCH));
+  return { key, answer: sum.worked, kept: false };
 }
 
 /** The question that the fields ask now.
@@ -66,14 +75,16 @@ export function asking(sum, entry, bench) {
 }
 
 /** The name of that question; "" on a page without a sum. @param {State} state */
-export function currentKey({ sum, entry, bench }) {
-  return sum ? keyOf(asking(sum, entry, bench)) : "";
+export function currentKey({ sum, entry, bench, kept }) {
+  return kept ? keyOfPiece(kept, bench) : sum ? keyOf(asking(sum, entry, bench)) : "";
 }
 
-/** How the answers on the page stand to the fields: "now", "kept" from an earlier visit, "waiting" or "refused".
- * @param {State} state @returns {"now" | "kept" | "waiting" | "refused"} */
+/** How the answers on the page stand to the fields: "now", "kept" from an earlier visit, "waiting", "refused", or
+ * "open" where a piece is not decided or does not hold together.
+ * @param {State} state @returns {"now" | "kept" | "waiting" | "refused" | "open"} */
 export function standing(state) {
   if (state.refusals.length || state.fault) return "refused";
+  if (state.settled?.told && !state.settled.told.whole && state.settled.key === currentKey(state)) return "open";
   if (state.shown?.key !== currentKey(state)) return "waiting";
   return state.shown.kept ? "kept" : "now";
 }

@@ -2,7 +2,10 @@ import { h } from "preact";
 import { borrowed } from "../state-entry.mjs";
 import { standing } from "../state.mjs";
 import { Measure, rule, unparted } from "./measure.mjs";
+import { cuttable } from "../state-told.mjs";
+import { Cautions } from "./care.mjs";
 import { sentence } from "./facts.mjs";
+import { NumberName } from "./number.mjs";
 import { Table } from "./table.mjs";
 
 /** @typedef {import("../shapes").State} State */
@@ -16,12 +19,14 @@ const MARKED = new Set(["length", "fine", "angle"]);
 
 /**
  * The answers, the first of them largest, and how they stand to what is in the fields.
- * @param {{ state: State }} props
+ * @param {{ state: State, acts: import("../shapes").Acts }} props
  */
-export function Answers({ state }) {
+export function Answers({ state, acts }) {
   if (!state.shown) return null;
-  const { answers, cautions } = state.shown.answer;
-  const main = mainOf(answers);
+  const { answers: all, cautions } = state.shown.answer;
+  const cut = new Set(state.kept ? cuttable(state).map(({ name }) => name) : []);
+  const main = mainOf(all);
+  const answers = all.filter((one) => one === main || !cut.has(one.name));
   const others = answers.filter((one) => one !== main && one.kind !== "rows");
   const shown = others.length > MANY ? FIRST : MANY;
   return h(
@@ -29,15 +34,15 @@ export function Answers({ state }) {
     { class: `answers ${standing(state)}`, id: "answers", tabIndex: -1, "aria-labelledby": "answers-title" },
     h("h2", { id: "answers-title" }, h("span", null, "Answer")),
     h(Standing, { state }),
-    main && h(Main, { answer: main }),
+    main && h(Main, { answer: main, acts, id: !cut.has(main.name) }),
     h(Cautions, { cautions }),
-    h(Others, { answers: others.slice(0, shown), held: state.focus }),
+    h(Others, { answers: others.slice(0, shown), held: state.focus, acts }),
     others.length > shown &&
       h(
         "details",
         { class: "fold" },
         h("summary", null, `More figures (${others.length - shown})`),
-        h(Others, { answers: others.slice(shown), held: state.focus }),
+        h(Others, { answers: others.slice(shown), held: state.focus, acts }),
       ),
   );
 }
@@ -57,12 +62,12 @@ export function mainOf(answers) {
   return answers.find((one) => one.kind !== "rows");
 }
 
-/** @param {{ answer: Answer }} props */
-function Main({ answer }) {
+/** @param {{ answer: Answer, acts: import("../shapes").Acts, id: boolean }} props `id`: false where it stands among the parts as well */
+function Main({ answer, acts, id }) {
   return h(
     "div",
-    { class: `main${long(answer, 16) ? " long" : ""}`, id: `a-${answer.name}` },
-    h("p", { class: "name" }, answer.label),
+    { class: `main${long(answer, 16) ? " long" : ""}`, id: id ? `a-${answer.name}` : undefined },
+    h("p", { class: "name" }, h(NumberName, { answer, acts })),
     h("p", { class: "figure" }, h(Measure, { text: answer.text ?? "" })),
     h(Left, { answer }),
     answer.help && h("p", { class: "help" }, answer.help),
@@ -74,8 +79,8 @@ function long({ text = "" }, most) {
   return text.length > most;
 }
 
-/** @param {{ answers: Answer[], held: string }} props */
-function Others({ answers, held }) {
+/** @param {{ answers: Answer[], held: string, acts: import("../shapes").Acts }} props */
+function Others({ answers, held, acts }) {
   return h(
     "dl",
     { class: "others" },
@@ -87,7 +92,7 @@ function Others({ answers, held }) {
           class: `other${long(answer, 14) ? " long" : ""}${held === answer.name ? " held" : ""}`,
           id: `a-${answer.name}`,
         },
-        h("dt", null, h("span", null, answer.label), answer.help && h("span", { class: "help" }, answer.help)),
+        h("dt", null, h(NumberName, { answer, acts }), answer.help && h("span", { class: "help" }, answer.help)),
         h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })),
       ),
     ),
@@ -99,22 +104,6 @@ function Others({ answers, held }) {
 function Left({ answer: { kind, left, also } }) {
   const told = [left, also].filter(Boolean).join(" · ");
   return told || MARKED.has(kind) ? h("p", { class: "left" }, unparted(told)) : null;
-}
-
-/** Warnings stand right under the main answer: in words and with a sign, not by a colour alone.
- * @param {{ cautions: import("../shapes").Caution[] }} props */
-function Cautions({ cautions }) {
-  if (!cautions.length) return null;
-  return h(
-    "div",
-    { class: "cautions", role: "note" },
-    h("p", null, h("strong", null, "Take care")),
-    h(
-      "ul",
-      null,
-      cautions.map(({ say, source }) => h("li", null, say, source && h("span", { class: "source" }, ` (${source})`))),
-    ),
-  );
 }
 
 /** @param {{ state: State }} props */
@@ -136,6 +125,7 @@ function words(state) {
   const how = standing(state);
   if (state.fault) return `No answer: ${state.fault}`;
   if (how === "refused") return `These answers are from before the last change. ${wanting(state)}`;
+  if (how === "open") return "The piece is not whole: see what it lacks below. What is drawn is from before.";
   if (how === "kept") return "From last time.";
   if (how === "waiting" && state.python !== "ready")
     return "For earlier numbers; yours are answered as soon as Python is awake.";

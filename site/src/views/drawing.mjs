@@ -30,20 +30,20 @@ const LOWEST = 210;
 
 /** The figure, to scale; touching a dimension calls `touch` with its name. `held` is the dimension in hand. The sheet keeps the
  * size that `sheet` gives it whatever is drawn on it, so that nothing below moves while numbers are typed.
- * @param {{ figure: Figure, sheet: Figure, held: string, touch: (name: string) => void }} props */
-export function Drawing({ figure, sheet, held, touch }) {
+ * @param {{ figure: Figure, sheet: Figure, held: string, touch: (name: string) => void, name?: string }} props */
+export function Drawing({ figure, sheet, held, touch, name = "figure" }) {
   const tall = Math.max(LOWEST, sheet.height);
   const told = {
     class: "drawing",
     role: "img",
-    "aria-labelledby": "figure-title figure-desc",
+    "aria-labelledby": `${name}-title ${name}-desc`,
     onClick: touched(touch),
   };
   return h(
     "svg",
     { ...told, viewBox: `0 0 ${sheet.width} ${tall}` },
-    h("title", { id: "figure-title" }, figure.title),
-    h("desc", { id: "figure-desc" }, figure.desc),
+    h("title", { id: `${name}-title` }, figure.title),
+    h("desc", { id: `${name}-desc` }, figure.desc),
     h(
       "svg",
       { width: sheet.width, height: tall, viewBox: `0 0 ${figure.width} ${figure.height}` },

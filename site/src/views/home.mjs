@@ -1,5 +1,6 @@
 import { h } from "preact";
 import { search } from "../state-search.mjs";
+import { FromFile, Yours } from "./shelf.mjs";
 import { BoxMark, NailMark } from "./marks.mjs";
 
 /** @typedef {import("../shapes").Listed} Listed */
@@ -23,6 +24,7 @@ export function Home({ state, acts }) {
       "Measure, type what the rule says, and cut by the answer. No plan needed, no signal either.",
     ),
     h(Recents, { state }),
+    h(Yours, { state, acts }),
     h(Search, { state, acts }),
     h(
       "div",
@@ -69,6 +71,7 @@ export function Home({ state, acts }) {
       { id: "pieces", tabIndex: -1, "aria-labelledby": "pieces-title" },
       h("h2", { id: "pieces-title" }, h("span", null, "Pieces")),
       pieces.length ? h(List, { sums: pieces }) : h("p", null, "None yet."),
+      h("div", { class: "hands" }, h(FromFile, { acts })),
     ),
   );
 }

@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { cuttable } from "../state-told.mjs";
 import { keysFor } from "../state-keys.mjs";
 import { standing } from "../state.mjs";
 import { mainOf } from "./answers.mjs";
@@ -40,7 +41,8 @@ export function KeyRow({ state, acts }) {
 }
 
 /** The entry in hand; in a list, the column of the cell. @param {import("../shapes").State} state */
-function inHand({ sum, focus }) {
+function inHand({ sum, focus, ...state }) {
+  if (focus.startsWith("cut:")) return cuttable({ sum, focus, ...state }).find((one) => `cut:${one.name}` === focus) ?? { kind: "" };
   const [name, , column] = focus.split(".");
   const given = sum?.givens.find((one) => one.name === name);
   return (column ? given?.columns?.find((one) => one.name === column) : given) ?? { kind: "" };

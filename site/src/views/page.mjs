@@ -1,6 +1,7 @@
 import { h } from "preact";
 import { Home } from "./home.mjs";
 import { KeyRow } from "./keys.mjs";
+import { NumberSheet } from "./number.mjs";
 import { NailRule, RuleMark } from "./marks.mjs";
 import { rule } from "./measure.mjs";
 import { Settings } from "./settings.mjs";
@@ -21,6 +22,7 @@ export function Page({ state, acts }) {
     ),
     h(Foot, { state }),
     h(Settings, { state, acts }),
+    h(NumberSheet, { state, acts }),
     h(KeyRow, { state, acts }),
     h("p", { class: "spoken", role: "status" }, state.spoken),
   ];

@@ -2,6 +2,7 @@
 
 import { h } from "preact";
 import { borrowed } from "../state-entry.mjs";
+import { Undo } from "./changed.mjs";
 
 /**
  * Whose numbers stand in the fields: never a half-borrowed set unnoticed.
@@ -40,6 +41,7 @@ export function Hands({ state, acts }) {
     { class: "hands" },
     h("button", { type: "button", class: "key", onClick: acts.clear }, "Clear"),
     h("button", { type: "button", class: "key", onClick: acts.example }, "The example’s numbers"),
+    h(Undo, { state, acts }),
     state.entry.undo &&
       h("button", { type: "button", class: "key", onClick: acts.undo }, `Undo ${state.entry.undo.label}`),
   );

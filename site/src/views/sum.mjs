@@ -3,7 +3,10 @@ import { Answers, Tables } from "./answers.mjs";
 import { CarryOn } from "./carry.mjs";
 import { Drawing } from "./drawing.mjs";
 import { Givens } from "./givens.mjs";
+import { Changed } from "./changed.mjs";
 import { Jump } from "./jump.mjs";
+import { Parts } from "./parts.mjs";
+import { Shelf } from "./shelf.mjs";
 import { Glance } from "./keys.mjs";
 import { Sources, Working } from "./working.mjs";
 
@@ -15,8 +18,9 @@ export function SumPage({ state, acts }) {
   if (!sum || !shown) return null;
   return h(
     "article",
-    { class: "sum", key: sum.id },
+    { class: state.kept ? "sum piece" : "sum", key: sum.id },
     h(Opening, { sum, moments: state.catalogue.moments }),
+    state.kept && h(Shelf, { state, acts }),
     h(Jump, { state }),
     h(
       "div",
@@ -34,16 +38,30 @@ export function SumPage({ state, acts }) {
             touch: acts.touch,
           }),
         ),
+        shown.answer.exploded && h(Apart, { figure: shown.answer.exploded, sheet: sum.worked.exploded ?? shown.answer.exploded }),
         h(Givens, { sum, state, acts }),
+        state.kept && isForm(state.changed) && h(Changed, { state, acts }),
         h("a", { class: "strip", href: "#answers" }, h(Glance, { state })),
       ),
-      h(Answers, { state }),
+      state.kept && h(Parts, { state, acts }),
+      h(Answers, { state, acts }),
       h(Tables, { state }),
       h(CarryOn, { state }),
       h(Working, { lines: shown.answer.working, open: state.wide }),
       h(Sources, { sum }),
     ),
   );
+}
+
+/** Whether what changed was entered among the givens, or for the piece as a whole.
+ * @param {import("../shapes-piece").Told | null} changed */
+function isForm(changed) {
+  return !!changed && !changed.at.startsWith("cut:");
+}
+
+/** The piece taken apart, to the same scale throughout. @param {{ figure: import("../shapes").Figure, sheet: import("../shapes").Figure }} props */
+function Apart({ figure, sheet }) {
+  return h("figure", { class: "board apart" }, h(Drawing, { figure, sheet, held: "", touch: () => {}, name: "apart" }));
 }
 
 /** @param {{ sum: import("../shapes").Sum, moments: { id: string, title: string }[] }} props */
