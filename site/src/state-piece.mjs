@@ -73,8 +73,9 @@ export function nextTitle(title, taken) {
 }
 
 /** A text typed for a given: it waits for Python, and takes the place of what was typed before in the same hold of the field.
- * @param {Kept} kept @param {string} name @param {string} text @param {string} hold @returns {Kept} */
-export function typed(kept, name, text, hold) {
+ * @param {Kept} kept @param {string} name @param {string} text @param {string} held @returns {Kept} */
+export function typed(kept, name, text, held) {
+  const hold = held && `${name} ${held}`;
   const waiting = kept.pending.filter((one) => !(one.act === "give" && one.name === name && one.hold === hold));
   const lent = kept.lent.filter((one) => one !== name);
   return { ...kept, lent, drafts: without(kept.drafts, name), pending: [...waiting, { act: "give", name, text, hold }] };

@@ -42,6 +42,11 @@ test("what is typed in one hold of a field is one entry, whatever came on the wa
   assert.equal(kept.record.entries.length, 5);
 });
 
+test("another field typed in the same hold, as a list is chosen from without the caret, is an entry of its own", () => {
+  const kept = done(piece.typed(done(piece.typed(fresh(), "depth", "7 in", "one")), "lid", "1 in", "one"));
+  assert.deepEqual(kept.record.entries.slice(3).map(({ name }) => name), ["depth", "lid"]);
+});
+
 test("a space at the end stays in the field while it is typed", () => {
   const kept = done(piece.typed(fresh(), "depth", "7 ", "one"));
   assert.equal(kept.record.entries[3].text, "7");
