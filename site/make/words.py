@@ -43,6 +43,7 @@ def _parser() -> argparse.ArgumentParser:
     words.add_parser("test", help="build, then run every check and every test; what follows goes to pytest")
     bench = words.add_parser("bench", help="measure the page: first answer, bytes, keystroke to answer")
     bench.add_argument("--runs", type=int, default=5, help="runs of each measure (default 5)")
+    bench.add_argument("--growth", action="store_true", help="instead: what 50, 200 and 800 more sums cost")
     words.add_parser("clean", help="remove what was built and cached; the next run sets up afresh")
     return parser
 
@@ -68,9 +69,9 @@ def _test(asked: argparse.Namespace) -> int:
 
 
 def _bench(asked: argparse.Namespace) -> int:
-    from make import bench
+    from make import bench, growth
 
-    return bench.measure(asked.runs)
+    return growth.measure(asked.runs) if asked.growth else bench.measure(asked.runs)
 
 
 def _clean(asked: argparse.Namespace) -> int:
