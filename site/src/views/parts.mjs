@@ -39,7 +39,7 @@ function Part({ part, sizes, state, acts }) {
     "article",
     { class: "part" },
     h("header", null, h("h3", null, title),
-      h("label", { class: "tick all" },
+      sizes.some((one) => one.text) && h("label", { class: "tick all" },
         h("input", { type: "checkbox", checked: !open.length, disabled: !open.length, onChange: () => acts.piece.tickAll(open.map(({ name }) => name)) }),
         h("span", null, open.length ? "all as drawn" : "all cut", h("span", { class: "spoken" }, `: ${title}`)))),
     h("ul", null, sizes.map((one) => h(SizeRow, { key: one.name, one, state, acts }))),
