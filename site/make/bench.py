@@ -11,7 +11,7 @@ from typing import Any
 
 from playwright.sync_api import Browser, Playwright, sync_playwright
 
-from make import browser, memory, rivals, slow, timeline
+from make import browser, memory, rivals, settling, slow, timeline
 from make.host import serving
 from make.places import CACHE
 from make.said import say
@@ -33,12 +33,14 @@ def measure(runs: int) -> int:
         with _launched(playwright) as chromium:
             weighed = _bytes(chromium, host, folder, asked)
             visits, spins = _visits(chromium, host, runs)
+            entered = settling.measure(chromium, host)
             typed = {f"{rate}x": _typed(chromium, host, rate) for rate in RATES}
     told: dict[str, Any] = {
         "first answer": _summary(visits),
         "first paint": _paint(visits),
         "slowed truly": _slowed(spins),
         "keystroke to answer": typed,
+        "entry to a settled piece": entered,
         "memory": held,
         "bytes": weighed,
     }
@@ -127,6 +129,8 @@ def _show(found: dict[str, Any]) -> None:
         say(f"First paint, kept, {rate}: {painted} ms")
     for rate, row in found["keystroke to answer"].items():
         say(f"Keystroke to answer, {rate}: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
+    for name, row in found["entry to a settled piece"].items():
+        say(f"Entry to a settled {name}: median {row['median ms']} ms, longest {row['longest ms']} ms")
     for name, held in found["memory"].items():
         say(f"Memory of the page's process at most, {name}: {f'{held / 1e6:.0f} MB' if held else 'not told here'}")
     for name, row in found["bytes"].items():

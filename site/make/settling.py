@@ -1,0 +1,56 @@
+"""How long a piece takes in the browser to settle an entry: each size that can be cut, one upon another."""
+
+import json
+from statistics import median
+from typing import Any
+
+from playwright.sync_api import Browser
+
+from calc import discover
+from calc.door import handle
+from calc.piece import Piece
+from make.timing import visitor
+
+ASK = """async ([address, requests]) => {
+  const thread = new Worker(address, { type: "module" });
+  const heard = () => new Promise((told) => (thread.onmessage = told));
+  await heard();
+  const times = [];
+  for (const request of requests) {
+    const began = performance.now();
+    thread.postMessage(request);
+    await heard();
+    times.push(performance.now() - began);
+  }
+  thread.terminate();
+  return times;
+}"""
+
+
+def measure(chromium: Browser, host: str) -> dict[str, dict[str, float]]:
+    """Milliseconds for each piece, from asking to the answer: the middle and the longest."""
+    found = {}
+    for piece in (one for one in discover.everything() if isinstance(one, Piece)):
+        with visitor(chromium) as someone:
+            page = someone.new_page()
+            page.goto(f"{host}ours/{piece.id}.html")
+            page.wait_for_selector("text=works offline")
+            _, *times = page.evaluate(ASK, [page.workers[0].url, _entries(piece)])
+        found[piece.id] = {"median ms": round(median(times), 1), "longest ms": round(max(times), 1)}
+    return found
+
+
+def _entries(piece: Piece) -> list[str]:
+    """Requests as the page sends them: the example as it is given, then each size cut as it was planned."""
+    given = [{"act": "give", "name": name, "text": text} for name, text in piece.example.givens.items()]
+    asked = [_request(piece, None, given)]
+    told = json.loads(handle(asked[0]))
+    for size in told["settled"]["sizes"]:
+        if size["can_be_cut"] and size["entry"]:
+            asked.append(_request(piece, told["record"], {"act": "cut", "name": size["name"], "text": size["entry"]}))
+            told = json.loads(handle(asked[-1]))
+    return asked
+
+
+def _request(piece: Piece, record: Any, do: Any) -> str:
+    return json.dumps({"id": 1, "op": "piece", "sum": piece.id, "record": record, "bench": {}, "do": do})
