@@ -56,14 +56,14 @@ def exploded(title: str, solids: Sequence[Solid]) -> Figure:
 def parted(solids: Sequence[Solid]) -> list[Solid]:
     """The solids moved apart, none farther than the rest."""
     measures = zip(*(corner for solid in solids for face in solid.faces for corner in face), strict=True)
-    far = APART * sum(max(one) - min(one) for one in measures) / 3
+    far = APART * math.fsum(max(one) - min(one) for one in measures) / 3
     return [moved(solid, [far * way / max(1.0, math.hypot(*solid.apart)) for way in solid.apart]) for solid in solids]
 
 
 def _grain(solid: Solid) -> Spot3:
     """The way the grain runs, of length one: as declared, else along the longest edge."""
     edges = [(a, b) for face in solid.faces for a, b in zip(face, (*face[1:], face[0]), strict=True)]
-    a, b = max(edges, key=lambda edge: math.dist(*edge))
+    a, b = max(edges, key=lambda edge: round(math.dist(*edge), 6))
     x, y, z = solid.grain if any(solid.grain) else (b[0] - a[0], b[1] - a[1], b[2] - a[2])
     long = math.hypot(x, y, z) or 1.0
     return x / long, y / long, z / long

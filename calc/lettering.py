@@ -1,5 +1,6 @@
 """The names of parts in columns down either side of a drawing, each with a line to its part."""
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -62,19 +63,19 @@ def _spaced(levels: list[float], low: float, high: float) -> list[float]:
 def _spot(number: int, faces: list[tuple[int, list[Spot]]]) -> Spot | None:
     """A place on a part that nothing hides: the middle of a face, largest first, or towards its corners."""
     last = max((at for at, (one, _) in enumerate(faces) if one == number), default=-1)
-    own = sorted((face for one, face in faces if one == number), key=_area, reverse=True)
+    own = sorted((face for one, face in faces if one == number), key=lambda face: round(_area(face), 6), reverse=True)
     over = [face for _, face in faces[last + 1 :]]
     tried = [spot for face in own for spot in _places(face)]
     return next((spot for spot in tried if not any(_inside(spot, face) for face in over)), None)
 
 
 def _places(face: list[Spot]) -> list[Spot]:
-    x, y = (sum(one) / len(face) for one in zip(*face, strict=True))
+    x, y = (math.fsum(one) / len(face) for one in zip(*face, strict=True))
     return [(x, y), *((x + (u - x) * share, y + (v - y) * share) for share in (0.5, 0.85) for u, v in face)]
 
 
 def _area(face: list[Spot]) -> float:
-    return abs(sum(u * vv - uu * v for (u, v), (uu, vv) in zip(face, face[1:] + face[:1], strict=True)))
+    return abs(math.fsum(u * vv - uu * v for (u, v), (uu, vv) in zip(face, face[1:] + face[:1], strict=True)))
 
 
 def _inside(spot: Spot, face: list[Spot]) -> bool:

@@ -26,7 +26,7 @@ def seen(spot: Spot3) -> Spot:
 
 def toward(way: Spot3) -> float:
     """How far a way leads towards the eye."""
-    return sum(way)
+    return math.fsum(way)
 
 
 def dot(one: Spot3, other: Spot3) -> float:
@@ -58,13 +58,13 @@ class Shape:
 
     @cached_property
     def depth(self) -> float:
-        """How near the eye its middle is."""
-        return sum(map(toward, self.corners)) / len(self.corners)
+        """How near the eye its middle is; what differs by nothing is alike on every machine."""
+        return round(math.fsum(map(toward, self.corners)) / len(self.corners), 6)
 
 
 def of_solid(solid: Solid) -> Shape:
     """A solid between those of its faces that have all of it behind them."""
-    corners = tuple({corner for face in solid.faces for corner in face})
+    corners = tuple(dict.fromkeys(corner for face in solid.faces for corner in face))
     planes = (_plane(face) for face in solid.faces)
     return Shape(corners, tuple(one for one in planes if all(dot(one[0], at) <= one[1] + NEAR for at in corners)))
 

@@ -4,6 +4,7 @@ x runs from the back, or the wall, to the front; y across, from left to right as
 Example: `block("Bottom", (0, 0, 0), (100, 200, 12), apart=(0, 0, -1), grain=(0, 1, 0))`.
 """
 
+import math
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
@@ -74,7 +75,7 @@ def volume(solid: Solid) -> float:
     60000.0
     """
     start = solid.faces[0][0]
-    return sum(_pyramid(start, a, b, c) for face in solid.faces for a, b, c in _fan(face)) / 6
+    return math.fsum(_pyramid(start, a, b, c) for face in solid.faces for a, b, c in _fan(face)) / 6
 
 
 def moved(solid: Solid, by: Sequence[float]) -> Solid:
@@ -89,7 +90,7 @@ def _at(end: Any, u: float, v: float) -> float:
 
 def _area(flat: Sequence[tuple[float, float]]) -> float:
     """Twice the area, minus where the outline runs clockwise."""
-    return sum(u * vv - uu * v for (u, v), (uu, vv) in zip(flat, [*flat[1:], flat[0]], strict=True))
+    return math.fsum(u * vv - uu * v for (u, v), (uu, vv) in zip(flat, [*flat[1:], flat[0]], strict=True))
 
 
 def _fan(face: Face) -> Iterable[tuple[Spot3, Spot3, Spot3]]:

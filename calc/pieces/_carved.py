@@ -59,7 +59,7 @@ def _spot(spot: Cell, lines: list[list[float]]) -> Spot3:
 def _outlines(cells: set[Cell]) -> Iterator[list[Cell]]:
     """The outline of every face, counter-clockwise from outside, through every corner of its cells."""
     planes: dict[tuple[int, int, int], set[Node]] = defaultdict(set)
-    for cell, way in product(cells, WAYS):
+    for cell, way in product(sorted(cells), WAYS):
         if (cell[0] + way[0], cell[1] + way[1], cell[2] + way[2]) not in cells:
             axis = next(at for at in range(3) if way[at])
             u, v = (axis + 1) % 3, (axis + 2) % 3
@@ -104,7 +104,7 @@ def _simple(cells: set[Node]) -> bool:
 def _loops(cells: set[Node]) -> list[list[Node]]:
     """The outlines of cells, counter-clockwise, hole outlines the other way."""
     edges: dict[Node, list[Node]] = defaultdict(list)
-    for u, v in cells:
+    for u, v in sorted(cells):  # in the same order on every machine
         ring = [(u, v), (u + 1, v), (u + 1, v + 1), (u, v + 1), (u, v)]
         beside = [(u, v - 1), (u + 1, v), (u, v + 1), (u - 1, v)]
         for (a, b), other in zip(pairwise(ring), beside, strict=True):

@@ -1,10 +1,15 @@
-"""What each of calc's files needs of the others, read from its imports; nothing is imported to find out."""
+"""What each of calc's files needs of the others, read from its imports and from the sums that it asks by name.
+
+Nothing is imported to find out.
+"""
 
 import ast
 from collections.abc import Iterator, Mapping
 from pathlib import PurePosixPath
 
 APART = ("calc/sums/", "calc/pieces/")
+ASKING = {"find", "ask", "answered", "theirs", "_theirs"}
+"""The functions whose first word is the name of a sum: calc.discover's, and those made of it."""
 
 
 def is_core(name: str) -> bool:
@@ -18,10 +23,11 @@ def is_sum(name: str) -> bool:
 
 
 def reached(start: str, texts: Mapping[str, str]) -> set[str]:
-    """The file itself, and all of ours that it imports, or that those import, at the start or later."""
+    """The file itself, and all of ours that it imports or asks, or that those do, at the start or later."""
     found, ahead = {start}, [start]
     while ahead:
-        new = set(_imported(texts[ahead.pop()], texts)) - found
+        text = texts[ahead.pop()]
+        new = {*_imported(text, texts), *_by_name(text, texts)} - found
         found |= new
         ahead += new
     return found
@@ -39,6 +45,15 @@ def _imported(text: str, texts: Mapping[str, str]) -> Iterator[str]:
         for upto in range(1, len(parts) + 1):
             if file := _file(".".join(parts[:upto]), texts):
                 yield file
+
+
+def _by_name(text: str, texts: Mapping[str, str]) -> Iterator[str]:
+    """The files of the sums that are asked by name."""
+    for node in ast.walk(ast.parse(text)):
+        match node:
+            case ast.Call(func=ast.Name(id=asks), args=[ast.Constant(value=str(name)), *_]) if asks in ASKING:
+                stem = name.replace("-", "_")
+                yield from (file for folder in APART if (file := f"{folder}{stem}.py") in texts)
 
 
 def _asked(text: str, *, within: bool = False) -> Iterator[str]:

@@ -4,7 +4,7 @@ import json
 import subprocess
 import zipfile
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import asdict
 from pathlib import Path
 
@@ -25,12 +25,18 @@ def in_the_browser(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
 
 
 @pytest.fixture(scope="session")
-def from_the_snapshot(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Ask]:
-    """The same, woken from the snapshot, with a standard library that has nothing in it."""
+def just_woken(tmp_path_factory: pytest.TempPathFactory) -> Callable[[], AbstractContextManager[Ask]]:
+    """The same, woken from the snapshot each time, with a standard library that has nothing in it."""
     folder = tmp_path_factory.mktemp("snapshot")
     (folder / "written.json").write_text(json.dumps(asdict(snapshot.write(folder))))
     zipfile.ZipFile(folder / "empty.zip", "w").close()
-    with asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE, python.glue()) as ask:
+    return lambda: asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE, python.glue())
+
+
+@pytest.fixture(scope="session")
+def from_the_snapshot(just_woken: Callable[[], AbstractContextManager[Ask]]) -> Iterator[Ask]:
+    """One of them, woken once."""
+    with just_woken() as ask:
         yield ask
 
 

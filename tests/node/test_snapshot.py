@@ -3,6 +3,7 @@
 import json
 import re
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from pathlib import Path
 
 import pytest
@@ -30,6 +31,16 @@ def test_the_example_is_answered_alike_however_python_started(
     reply = from_the_snapshot(request)
     assert json.loads(reply)["ok"], reply
     assert reply == in_the_browser(request) == handle(request)
+
+
+@every_sum
+def test_a_python_just_woken_has_all_that_a_sum_asks(
+    name: str, just_woken: Callable[[], AbstractContextManager[Ask]]
+) -> None:
+    """Nothing that another question brought helps it: other sums that it asks come with it."""
+    request = json.dumps({"id": 1, "op": "answer", "sum": name, "givens": dict(discover.find(name).example.givens)})
+    with just_woken() as ask:
+        assert ask(request) == handle(request)
 
 
 @every_sum
