@@ -33,5 +33,5 @@ def test_every_number_asked_for_has_a_range(name: str) -> None:
 def test_choices_differ(name: str) -> None:
     """No two choices share a key or a label, in any case."""
     for given in (each for each in cells(discover.find(name)) if isinstance(each, Choice)):
-        words = [word.casefold() for option in given.options for word in {option.key, option.label}]
+        words = [word for one in given.options for word in {one.key.casefold(), one.label.casefold()}]
         assert len(words) == len(set(words)), given.name
