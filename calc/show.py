@@ -87,6 +87,7 @@ def fine(mm: Number, bench: Bench) -> Shown:
 
 
 def _other(mm: Number, inches: bool) -> str:
+    mm = steady(mm)
     return f"{plain(mm, 1)} mm" if inches else f"{plain(mm / MM_PER_INCH, 3)} in"
 
 
