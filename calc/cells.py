@@ -19,6 +19,7 @@ EMPTY = {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact":
 
 def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
     """One answer of any kind but rows, printed."""
+    value = number(value) if isinstance(value, float) else value
     match answer.kind:
         case "length":
             return show.length(value, bench)

@@ -87,13 +87,7 @@ def fine(mm: Number, bench: Bench) -> Shown:
 
 
 def _other(mm: Number, inches: bool) -> str:
-    mm = steady(mm)
     return f"{plain(mm, 1)} mm" if inches else f"{plain(mm / MM_PER_INCH, 3)} in"
-
-
-def steady(value: Number) -> Number:
-    """A rounded value freed of its last bits, in which machines differ, so that a tie is a tie on all of them."""
-    return value if is_exact(value) else Fraction(f"{value:.9f}")
 
 
 def left_over(mm: Any) -> str:
@@ -101,7 +95,7 @@ def left_over(mm: Any) -> str:
     if not mm or (abs(mm) < NOISE and not is_exact(mm)):
         return ""
     word = "strong" if mm > 0 else "scant"
-    amount = decimal(steady(abs(mm)), 2)
+    amount = decimal(abs(mm), 2)
     return f"{word} by under 0.01 mm" if amount == "0.00" else f"{word} by {amount} mm"
 
 

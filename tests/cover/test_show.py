@@ -92,7 +92,7 @@ def test_the_other_unit_is_off_by_half_its_last_digit_at_most(mark: str, mm: Fra
     """Tenths of a millimetre beside inches, thousandths of an inch beside millimetres."""
     shown = show.length(mm, Bench(mark=mark))
     half = Fraction(1, 20) if shown.text.endswith("in") else INCH / 2000
-    assert abs(Fraction(mm) - reader.length(shown.also).mm) <= half + show.NOISE * isinstance(mm, float)
+    assert abs(Fraction(mm) - reader.length(shown.also).mm) <= half
 
 
 @given(sizes)
