@@ -11,12 +11,12 @@ const home = String(python.runPython("import site; site.getsitepackages()[0]"));
 
 const [micropip, ...names] = JSON.parse(fs.readFileSync(0, "utf8"));
 const read = (name) => new Uint8Array(fs.readFileSync(path.join(wheels, name)));
-python.unpackArchive(read(micropip), "wheel", { extractDir: "/tmp/micropip" });
+python.unpackArchive(read(micropip), "wheel", { extractDir: "/micropip" });
 python.FS.mkdir("/wheels");
 for (const name of names) python.FS.writeFile(`/wheels/${name}`, read(name));
 await python.runPythonAsync(`
 import sys
-sys.path.insert(0, "/tmp/micropip")
+sys.path.insert(0, "/micropip")
 import micropip
 for name in ${JSON.stringify(names)}:
     await micropip.install("emfs:/wheels/" + name)

@@ -1,6 +1,7 @@
 """Python for the browser: Pyodide's own files, the library that calc needs, and calc itself."""
 
 import json
+import shutil
 from pathlib import Path
 from typing import Any
 from zlib import crc32
@@ -11,31 +12,35 @@ from make.places import CACHE, MAKE, PYODIDE, ROOT, SITE
 from make.said import run
 
 SUM_PARTS = 4
-CORE = {
-    "pyodide.asm.mjs": "pyodide.asm.js",  # .js, since not every host serves .mjs as a script
-    "pyodide.asm.wasm": "pyodide.asm.wasm",
-    "python_stdlib.zip": "python_stdlib.zip",
-}
+SCRIPT = "glue.mjs"
+WASM = "pyodide.asm.wasm"
+MADE_FROM = (MAKE / "glue.mjs", MAKE / "interpreter.mjs", PYODIDE / "package.json", SITE / "package-lock.json")
 
 
 def core(folder: Path) -> dict[str, Any]:
     """Copy the interpreter into a folder named by its hash; what the worker needs to know of it."""
-    content = {name: (PYODIDE / source).read_bytes() for source, name in CORE.items()}
-    content["glue.js"] = glue().read_bytes()
+    content = {
+        "glue.js": (interpreter() / SCRIPT).read_bytes(),  # .js, since not every host serves .mjs as a script
+        WASM: (interpreter() / WASM).read_bytes(),
+        "python_stdlib.zip": (PYODIDE / "python_stdlib.zip").read_bytes(),
+    }
     home = f"python/core-{digest(b''.join(content.values()))[:10]}/"
     for name, each in content.items():
         put(folder, home + name, each)
     return {"home": f"../{home}", "info": json.loads((PYODIDE / "pyodide-lock.json").read_text())["info"]}
 
 
-def glue() -> Path:
-    """Pyodide's own script with what we cannot call left out: a file of ours, made once for each release."""
-    made_from = [MAKE / "glue.mjs", PYODIDE / "package.json", SITE / "package-lock.json"]
-    file = CACHE / "glue" / f"{digest(b''.join(one.read_bytes() for one in made_from))}.mjs"
-    if not file.exists():
+def interpreter() -> Path:
+    """A folder with Pyodide's interpreter and its own script, what we cannot call left out: made once for each release."""
+    folder = CACHE / "interpreter" / digest(b"".join(one.read_bytes() for one in MADE_FROM))
+    if not folder.exists():
+        making = folder.with_name(f"{folder.name}.making")
+        shutil.rmtree(making, ignore_errors=True)
         text = run([prepare.node(), MAKE / "glue.mjs"], "Leaving out what Pyodide's script does not need")
-        put(file.parent, file.name, text.encode())
-    return file
+        put(making, SCRIPT, text.encode())
+        run([prepare.node(), MAKE / "interpreter.mjs", making], "Leaving out what the interpreter does not need")
+        making.rename(folder)
+    return folder
 
 
 def changing(folder: Path) -> list[str]:

@@ -1,6 +1,7 @@
-// node snapshot.mjs INTO: reads {glue, stdlib, late, bundles, modules, warm} and writes INTO, the snapshot of a Python that has
+// node snapshot.mjs INTO: reads {interpreter, stdlib, late, bundles, modules, warm} and writes INTO, the snapshot of a Python that has
 // imported the modules and run the warming. Clock and chance stand still meanwhile, so that the same goes in every time.
 import fs from "node:fs";
+import path from "node:path";
 import { packed } from "../src/snapshot.mjs";
 import { settle } from "./settle.mjs";
 
@@ -11,10 +12,11 @@ crypto.getRandomValues = (array) => array.fill(7);
 
 const { loadPyodide } = await import("pyodide");
 const { info } = JSON.parse(fs.readFileSync(new URL(import.meta.resolve("pyodide/pyodide-lock.json")), "utf8"));
-const { glue: script, stdlib, late, bundles, modules, warm } = JSON.parse(fs.readFileSync(0, "utf8"));
-const { default: glue } = await import(script);
+const { interpreter, stdlib, late, bundles, modules, warm } = JSON.parse(fs.readFileSync(0, "utf8"));
+const { default: glue } = await import(path.join(interpreter, "glue.mjs"));
 const MEMORY = 30 * 1024 * 1024;
 const config = {
+  indexURL: interpreter,
   lockFileContents: { info, packages: {} },
   packageBaseUrl: "/nowhere/",
   stdLibURL: stdlib,
@@ -56,11 +58,11 @@ async function warmed() {
 }
 
 function take(python) {
-  for (const [at, file] of [late, ...bundles].entries()) python.FS.writeFile(`/tmp/${at}`, new Uint8Array(fs.readFileSync(file)));
+  for (const [at, file] of [late, ...bundles].entries()) python.FS.writeFile(`/bundle-${at}`, new Uint8Array(fs.readFileSync(file)));
   python.runPython(`
 import marshal, sys, types
 def read(at):
-    with open(f"/tmp/{at}", "rb") as file:
+    with open(f"/bundle-{at}", "rb") as file:
         return file.read()
 late = sys.modules["late"] = types.ModuleType("late")
 exec(marshal.loads(read(0))["late.py"], late.__dict__)

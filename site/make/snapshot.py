@@ -59,7 +59,7 @@ def _snapshot(core: Path, wanted: list[str]) -> bytes:
     late = {"late.py": (SITE / "src" / "late.py").read_text("utf-8")}
     parts = _compiled({"stdlib": {}, "lib": wheels.library(), "late": late})
     order = {
-        "glue": str(python.glue()),
+        "interpreter": str(python.interpreter()),
         "stdlib": str(parts["stdlib"]),
         "late": str(parts["late"]),
         "bundles": [str(parts["lib"]), str(core)],
@@ -67,7 +67,7 @@ def _snapshot(core: Path, wanted: list[str]) -> bytes:
         "warm": WARM,
     }
     scripts = [MAKE / "snapshot.mjs", MAKE / "settle.mjs", SITE / "src" / "snapshot.mjs"]
-    names = [file.name for file in (*parts.values(), core, python.glue())]
+    names = [file.name for file in (*parts.values(), core, python.interpreter())]
     file = MADE / f"{digest(told([names, wanted, WARM, *(one.read_text('utf-8') for one in scripts)]))}.snapshot"
     if not file.exists():
         say("Taking the snapshot of the started interpreter ...")

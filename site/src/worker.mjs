@@ -73,7 +73,7 @@ async function quickly() {
 /** With everything imported anew. @returns {Promise<Ask>} */
 async function ordinarily() {
   const stdLibURL = `${core}python_stdlib.zip`;
-  const glue = import(`${core}pyodide.asm.js`);
+  const glue = import(`${core}glue.js`);
   const createPyodideModule = async (/** @type {unknown} */ settings) => (await glue).default(settings);
   const files = named().then(({ parts }) => Promise.all(parts.map(unpacked)));
   const answer = await boot({ config: { ...config, stdLibURL, createPyodideModule }, files });

@@ -11,14 +11,14 @@ from make.places import CACHE, MAKE, PYODIDE
 
 def test_the_script_is_made_alike_each_time() -> None:
     """A snapshot fits the script that it was made with, so the script may not differ from build to build."""
-    first = python.glue().read_bytes()
+    first = (python.interpreter() / python.SCRIPT).read_bytes()
     assert subprocess.run([prepare.node(), MAKE / "glue.mjs"], capture_output=True, check=True).stdout == first
-    assert python.glue().is_relative_to(CACHE)
+    assert python.interpreter().is_relative_to(CACHE)
 
 
 def test_the_script_is_far_smaller_and_evaluates_nothing() -> None:
     """Under half of what was released, whose eval the page's policy would forbid anyway."""
-    text, whole = python.glue().read_text("utf-8"), (PYODIDE / "pyodide.asm.mjs").read_text("utf-8")
+    text, whole = (python.interpreter() / python.SCRIPT).read_text("utf-8"), (PYODIDE / "pyodide.asm.mjs").read_text("utf-8")
     assert len(text) < len(whole) / 2
     assert re.findall(r"\beval\(", whole)
     assert re.findall(r"\beval\(", text) == []
@@ -33,7 +33,7 @@ def test_every_function_the_interpreter_imports_is_given_it() -> None:
     words = [prepare.node(), "-e", script, PYODIDE / "pyodide.asm.wasm"]
     wanted = set(json.loads(subprocess.run(words, capture_output=True, check=True, text=True).stdout))
     listed = re.search(r"var wasmImports=\{([^}]*)\}", (PYODIDE / "pyodide.asm.mjs").read_text("utf-8"))
-    given = re.search(r"\{([^{}]*__syscall_openat:[^{}]*)\}", python.glue().read_text("utf-8"))
+    given = re.search(r"\{([^{}]*__syscall_openat:[^{}]*)\}", (python.interpreter() / python.SCRIPT).read_text("utf-8"))
     assert listed
     assert given
     assert names(given) == wanted & names(listed)
