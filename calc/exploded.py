@@ -45,10 +45,10 @@ def exploded(title: str, solids: Sequence[Solid]) -> Figure:
     )
     laid = parted(solids)
     faces = painted(laid)
-    ways = [_looks(solid) for solid in laid]
+    ways, grains = [_looks(solid) for solid in laid], [_grain(solid) for solid in laid]
     for number, face in faces:
         _outline(drawing, face, ways[number])
-        _fibres(drawing, face, _grain(laid[number]))
+        _fibres(drawing, face, grains[number])
     lettered(drawing, laid, [(number, [seen(corner) for corner in face]) for number, face in faces])
     return drawing
 

@@ -28,7 +28,8 @@ def build(folder: Path, *, compressed: bool = False) -> None:
 
 def _write(folder: Path) -> None:
     started = snapshot.write(folder)
-    core = {**python.core(folder), "snapshot": started.name}
+    snapshot_file = {"url": started.name, "hash": digest((folder / started.name).read_bytes())}
+    core = {**python.core(folder), "snapshot": snapshot_file}
     put(folder, "python.json", told({"parts": python.changing(folder), "sums": started.sums}))
     found = catalogue.gather(folder, _release())
     put(folder, "catalogue.json", told(found.listed))

@@ -27,7 +27,8 @@ def core(folder: Path) -> dict[str, Any]:
     home = f"python/core-{digest(b''.join(content.values()))[:10]}/"
     for name, each in content.items():
         put(folder, home + name, each)
-    return {"home": f"../{home}", "info": json.loads((PYODIDE / "pyodide-lock.json").read_text())["info"]}
+    wasm = {"url": home + WASM, "hash": digest(content[WASM])}
+    return {"home": f"../{home}", "wasm": wasm, "info": json.loads((PYODIDE / "pyodide-lock.json").read_text())["info"]}
 
 
 def interpreter() -> Path:

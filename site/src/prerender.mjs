@@ -7,7 +7,7 @@ import { Page } from "./views/page.mjs";
 
 /**
  * @typedef {import("./shapes").Catalogue} Catalogue
- * @typedef {{ script: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
+ * @typedef {{ script: string, wake: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
  */
 
 /** What the page may load and do; hosts should send the same as a header. */
@@ -40,13 +40,13 @@ export function renderPage({ page, catalogue, data = null, assets }) {
     { id: "page", "data-page": page, "data-file": file },
     h(Page, { state, acts: /** @type {any} */ ({}) }),
   );
-  return document({ title: titleOf(data), about, page }, assets, [body], [h("script", { type: "module", src: assets.script })]);
+  return document({ title: titleOf(data), about, page }, assets, [body]);
 }
 
 /** A page to be read: no script, nothing to type.
- * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script"> }} told @returns {string} */
+ * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script" | "wake"> }} told @returns {string} */
 export function renderPaper({ title, about, body, assets }) {
-  return document({ title, about, page: "" }, { ...assets, script: "" }, [body], []);
+  return document({ title, about, page: "" }, { ...assets, script: "", wake: "" }, [body]);
 }
 
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
@@ -57,16 +57,15 @@ export function renderNotFound({ assets }) {
     h("h1", null, "Nothing is kept under that name"),
     h("p", null, h("a", { href: "./" }, "Back to the sums")),
   );
-  return document({ title: "Not here · Tenpenny", about: "", page: "" }, assets, [body], []);
+  return document({ title: "Not here · Tenpenny", about: "", page: "" }, { ...assets, script: "", wake: "" }, [body]);
 }
 
 /**
  * @param {{ title: string, about: string, page: string }} told `page`: which to wake Python for; "" for none
  * @param {Assets} assets
  * @param {import("preact").VNode[]} body
- * @param {import("preact").VNode[]} scripts
  */
-function document({ title, about, page }, assets, body, scripts) {
+function document({ title, about, page }, assets, body) {
   const head = h(
     "head",
     null,
@@ -84,10 +83,11 @@ function document({ title, about, page }, assets, body, scripts) {
     ),
     assets.first && h("script", { src: assets.first, "data-page": page || undefined }),
     h("link", { rel: "stylesheet", href: assets.style }),
+    assets.script && h("link", { rel: "modulepreload", href: assets.script }),
+    assets.wake && h("script", { type: "module", src: assets.wake }),
     assets.manifest && h("link", { rel: "manifest", href: assets.manifest }),
     assets.icon && h("link", { rel: "icon", href: assets.icon, type: "image/svg+xml" }),
     assets.touchIcon && h("link", { rel: "apple-touch-icon", href: assets.touchIcon }),
-    scripts,
   );
   return `<!doctype html>\n${renderToString(h("html", { lang: "en-GB" }, head, h("body", null, body)))}\n`;
 }

@@ -41,6 +41,15 @@ async function file(name) {
   return (await anywhere(new URL(name, base))).arrayBuffer();
 }
 
+/**
+ * A large file: straight from what is kept on this device, which is far sooner there than through the service worker.
+ * @param {Kept} file
+ */
+async function large({ url, hash }) {
+  const kept = await Store.open(base).then((store) => store.kept(hash)).catch(() => undefined); // there is no store on some hosts
+  return kept ?? anywhere(new URL(url, base));
+}
+
 /** What is in a gzipped JSON file. @param {string} name */
 async function unpacked(name) {
   const { body } = await anywhere(new URL(name, base));
@@ -59,8 +68,8 @@ async function named() {
  */
 async function quickly() {
   const shown = self.location.hash.slice(1);
-  const snapshot = marked("snapshot", file(CORE.snapshot));
-  const wasm = marked("wasm", WebAssembly.compileStreaming(anywhere(`${core}pyodide.asm.wasm`)));
+  const snapshot = marked("snapshot", large(CORE.snapshot).then((found) => found.arrayBuffer()));
+  const wasm = marked("wasm", WebAssembly.compileStreaming(large(CORE.wasm)));
   const waking = marked("woken", wake({ config, glue: marked("glue", import(`${core}glue.js`)), wasm, snapshot }));
   const { sums } = await marked("names", named());
   const coming = new Map(filesOf(sums, shown).map((name) => [name, marked("code", file(name))]));

@@ -30,7 +30,7 @@ def just_woken(tmp_path_factory: pytest.TempPathFactory) -> Callable[[], Abstrac
     folder = tmp_path_factory.mktemp("snapshot")
     (folder / "written.json").write_text(json.dumps(asdict(snapshot.write(folder))))
     zipfile.ZipFile(folder / "empty.zip", "w").close()
-    return lambda: asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE, python.glue())
+    return lambda: asking("from_snapshot.mjs", folder, folder / "empty.zip", PYODIDE, python.interpreter())
 
 
 @pytest.fixture(scope="session")

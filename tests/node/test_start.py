@@ -3,6 +3,7 @@
 import json
 import re
 import subprocess
+from pathlib import Path
 from xml.etree import ElementTree
 
 from make import prepare, python, timeline
@@ -18,25 +19,44 @@ def test_the_script_is_made_alike_each_time() -> None:
 
 def test_the_script_is_far_smaller_and_evaluates_nothing() -> None:
     """Under half of what was released, whose eval the page's policy would forbid anyway."""
-    text, whole = (python.interpreter() / python.SCRIPT).read_text("utf-8"), (PYODIDE / "pyodide.asm.mjs").read_text("utf-8")
+    text, whole = script(), (PYODIDE / "pyodide.asm.mjs").read_text("utf-8")
     assert len(text) < len(whole) / 2
     assert re.findall(r"\beval\(", whole)
     assert re.findall(r"\beval\(", text) == []
 
 
 def test_every_function_the_interpreter_imports_is_given_it() -> None:
-    """Outside source: the names that the browser's own reader of modules finds in the released file."""
-    script = (
-        "const bytes = require('node:fs').readFileSync(process.argv[1]);"
-        "console.log(JSON.stringify(WebAssembly.Module.imports(new WebAssembly.Module(bytes)).map((one) => one.name)))"
-    )
-    words = [prepare.node(), "-e", script, PYODIDE / "pyodide.asm.wasm"]
-    wanted = set(json.loads(subprocess.run(words, capture_output=True, check=True, text=True).stdout))
+    """Outside source: the names that the browser's own reader of modules finds in the files."""
     listed = re.search(r"var wasmImports=\{([^}]*)\}", (PYODIDE / "pyodide.asm.mjs").read_text("utf-8"))
-    given = re.search(r"\{([^{}]*__syscall_openat:[^{}]*)\}", (python.interpreter() / python.SCRIPT).read_text("utf-8"))
+    given = re.search(r"\{([^{}]*__syscall_openat:[^{}]*)\}", script())
     assert listed
     assert given
-    assert names(given) == wanted & names(listed)
+    assert names(given) == within("imports", PYODIDE) & names(listed)
+    assert within("imports", python.interpreter()) & names(listed) <= names(given)
+
+
+def test_the_interpreter_still_gives_all_that_its_script_calls() -> None:
+    """What the script looks up is there where it was there as released, and next to nothing else is."""
+    listed = re.search(r'Object\.fromEntries\("([^"]*)"\.split', script())
+    assert listed
+    asked = set(listed[1].split())
+    assert within("exports", python.interpreter()) == asked & within("exports", PYODIDE)
+    assert (python.interpreter() / python.WASM).stat().st_size < (PYODIDE / python.WASM).stat().st_size
+
+
+def within(which: str, folder: Path) -> set[str]:
+    """What an interpreter imports or exports, as node reads it."""
+    told = (
+        "const bytes = require('node:fs').readFileSync(process.argv[2]);"
+        "console.log(JSON.stringify(WebAssembly.Module[process.argv[1]](new WebAssembly.Module(bytes)).map((one) => one.name)))"
+    )
+    words = [prepare.node(), "-e", told, which, folder / python.WASM]
+    return set(json.loads(subprocess.run(words, capture_output=True, check=True, text=True).stdout))
+
+
+def script() -> str:
+    """The script that the page starts the interpreter with."""
+    return (python.interpreter() / python.SCRIPT).read_text("utf-8")
 
 
 def names(found: re.Match[str]) -> set[str]:
