@@ -5,6 +5,7 @@ A piece stands in a request as {"sum": its id, "record": as saved, or null for a
 """
 
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any
 
 from calc import acts
@@ -21,7 +22,7 @@ from calc.piece_told import told as stands
 from calc.probe import Probe, of_piece, of_sum
 from calc.record import Record, undo
 from calc.saved import from_plain, to_plain
-from calc.settle import settle
+from calc.settle import Settled, settle
 from calc.why import why as why_this
 
 Told = dict[str, Any]
@@ -41,10 +42,10 @@ def piece(request: Told) -> Told:
     """
     one, record = _piece(request)
     told = request.get("do") or []
-    before = settle(one, record)
+    before = _stands(one.id, record)
     for do in told if isinstance(told, list) else [told]:
         record = _done(one, record, do)
-    after = settle(one, record) if told else before
+    after = _stands(one.id, record) if told else before
     result = answered(after)
     return {
         "ok": True,
@@ -61,13 +62,10 @@ def why(request: Told) -> Told:
     name = str(request.get("name"))
     if name not in one.labels:
         raise Refusal(f"there is no “{name[:40]}” in this piece", "ask for one of its sizes", "name", one.title)
-    found = why_this(settle(one, record), name)
+    found = why_this(_stands(one.id, record), name)
     chain = [{field: getattr(link, field) for field in link.__dataclass_fields__} for link in found.chain]
-    return {
-        "ok": True,
-        "chain": chain,
-        "follows": [{"name": each, "label": one.labels[each]} for each in found.follows],
-    }
+    follows = [{"name": each, "label": one.labels[each]} for each in found.follows]
+    return {"ok": True, "chain": chain, "follows": follows}
 
 
 def true(request: Told) -> Told:
@@ -120,6 +118,12 @@ def _piece(request: Told) -> tuple[Piece, Record]:
     return one, record.at(Bench(**request["bench"])) if request.get("bench") else record
 
 
+@lru_cache(maxsize=2)
+def _stands(name: str, record: Record) -> Settled:
+    """A piece settled. What stood after one entry is what stands before the next, and need not be worked out again."""
+    return settle(find(name), record)  # type: ignore[arg-type]
+
+
 def _done(one: Piece, record: Record, do: Told) -> Record:
     act = ACTS.get(str(do.get("act")))
     if act is None:
@@ -131,7 +135,7 @@ def _probe(request: Told) -> Probe:
     """The answer asked after: of a piece where there is a record, else of a sum from its givens."""
     answer = str(request.get("answer", ""))
     if request.get("record"):
-        return of_piece(settle(*_piece(request)), answer)
+        return of_piece(_stands(str(request["sum"]), _piece(request)[1]), answer)
     texts = {str(name): str(text) for name, text in request.get("givens", {}).items() if text}
     return of_sum(find(str(request["sum"])), texts, Bench(**request.get("bench", {})), answer)
 

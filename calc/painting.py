@@ -82,11 +82,17 @@ def _plane(face: Face) -> Plane:
 
 def painted(solids: Sequence[Solid]) -> list[tuple[int, Face]]:
     """Every face that looks towards the eye, with its solid's number; those that are hidden before those that hide."""
-    found = []
-    for number in order([of_solid(solid) for solid in solids]):
-        faces = [face for face in solids[number].faces if toward(normal(face)) > NEAR]
-        found += [(number, faces[each]) for each in order([of_face(face) for face in faces])]
+    found, shapes = [], [of_solid(solid) for solid in solids]
+    for number in order(shapes):
+        faces = [of_face(face) for face in solids[number].faces if toward(normal(face)) > NEAR]
+        bulges = len(shapes[number].planes) == len(solids[number].faces)  # then none of its faces hides another
+        found += [(number, faces[each].corners) for each in (_by_depth(faces) if bulges else order(faces))]
     return found
+
+
+def _by_depth(shapes: Sequence[Shape]) -> list[int]:
+    """The numbers of the shapes, that with its middle farthest off first."""
+    return sorted(range(len(shapes)), key=lambda number: shapes[number].depth)
 
 
 def order(shapes: Sequence[Shape]) -> Iterable[int]:
@@ -96,7 +102,7 @@ def order(shapes: Sequence[Shape]) -> Iterable[int]:
         for other in range(one):
             if _meet(first.box, shapes[other].box):
                 _rank(one, other, shapes, under)
-    left = sorted(range(len(shapes)), key=lambda number: shapes[number].depth)
+    left = _by_depth(shapes)
     while left:
         ready = next((number for number in left if under[number].isdisjoint(left)), left[0])
         left.remove(ready)

@@ -6,6 +6,7 @@ hidden, so nothing printed is further off than it says.
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from calc.bench import Bench
@@ -62,6 +63,7 @@ def marks(value: Number, step: Fraction) -> Fraction:
     return round(Fraction(value) / step) * step
 
 
+@lru_cache(maxsize=2048, typed=True)  # one entry to a piece leaves most of its sizes as they were
 def length(mm: Number, bench: Bench) -> Shown:
     """A length in millimetres, as the maker's rule shows it. What is left over belongs to the size, whatever its sign.
 

@@ -32,7 +32,7 @@ def core(folder: Path) -> dict[str, Any]:
 
 
 def interpreter() -> Path:
-    """A folder with Pyodide's interpreter and its own script, what we cannot call left out: made once for each release."""
+    """A folder with Pyodide's interpreter and its own script, less what we cannot call: made once for each release."""
     folder = CACHE / "interpreter" / digest(b"".join(one.read_bytes() for one in MADE_FROM))
     if not folder.exists():
         making = folder.with_name(f"{folder.name}.making")

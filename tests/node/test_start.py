@@ -48,7 +48,8 @@ def within(which: str, folder: Path) -> set[str]:
     """What an interpreter imports or exports, as node reads it."""
     told = (
         "const bytes = require('node:fs').readFileSync(process.argv[2]);"
-        "console.log(JSON.stringify(WebAssembly.Module[process.argv[1]](new WebAssembly.Module(bytes)).map((one) => one.name)))"
+        "const found = WebAssembly.Module[process.argv[1]](new WebAssembly.Module(bytes));"
+        "console.log(JSON.stringify(found.map((one) => one.name)))"
     )
     words = [prepare.node(), "-e", told, which, folder / python.WASM]
     return set(json.loads(subprocess.run(words, capture_output=True, check=True, text=True).stdout))
