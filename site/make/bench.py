@@ -110,11 +110,11 @@ def _bytes(chromium: Browser, host: str, folder: Path, asked: list[str]) -> dict
             first_answer(settled(stranger, rival), host, rival, keep=keep)
         files = {folder / path.split("?")[0].lstrip("/") for path in asked}
         until = "until all is kept" if keep else "to the first answer"
-        found[f"{rival.name}, {until}"] = {ending or "raw": weigh(files, ending) for ending in ("", ".br", ".gz")}
+        found[f"{rival.name}, {until}"] = {ending or "raw": _weigh(files, ending) for ending in ("", ".br", ".gz")}
     return found
 
 
-def weigh(files: set[Path], ending: str) -> int:
+def _weigh(files: set[Path], ending: str) -> int:
     """Bytes of some files, as compressed beside them with this ending where they are."""
     small = {file: file.with_name(file.name + ending) for file in files if file.is_file()}
     return sum((packed if packed.exists() else file).stat().st_size for file, packed in small.items())
