@@ -4,6 +4,7 @@ import math
 
 from calc.declare import AnyOf, Carry, Caution, Example, Source, Values
 from calc.piece import Piece
+from calc.pieces._cautions import ALWAYS, DUST, NAVY, NO_NAIL_HOLDS, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up
 from calc.pieces._sloping_asks import GIVENS
 from calc.pieces._sloping_figure import figure
 from calc.pieces._sloping_sizes import STEPS
@@ -50,10 +51,6 @@ def _swing(v: Values, c: float, s: float, inner: float) -> float:
     return math.dist(pin, (inner, float(v["front_inner"]))) - math.dist(pin, corner) - float(v["clearance"])
 
 
-def _wide(v: Values) -> bool:
-    return any(row["part"] in ("Side", "Front") and row["strips"] > 1 for row in v["parts"])
-
-
 FLAT = "so that the lid sits on both sides within the thickness of a card"
 SUM = Piece(
     id="sloping-lid-box",
@@ -90,19 +87,14 @@ SUM = Piece(
     meetings=MEETINGS,
     sources=(
         Source("Plane geometry", "right triangles; parts laid out by coordinates", "identity"),
-        Source(
-            "US Navy training course NAVEDTRA 14119",
-            "chapter 3",
-            "read",
-            "Nails three times as long as the piece they hold is thick.",
-        ),
+        NAVY,
         Source(
             "W. Noyes, Handwork in Wood (1910)",
             "butt hinges; estimates",
             "read",
             "Gain half the knuckle; a quarter more for waste.",
         ),
-        Source("UK Health and Safety Executive", "wood dust", "read"),
+        DUST,
         Source("The weight sum", "density of the wood; its sources stand there", "computed"),
         Source(
             "Overhangs, crest and tail, clearances, nails apart, order of work, no glue across the grain",
@@ -111,18 +103,13 @@ SUM = Piece(
         ),
     ),
     cautions=(
-        Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
-        Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
-        Caution(
-            "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
-            source="UK Health and Safety Executive, wood dust",
-        ),
+        *ALWAYS,
         Caution(
             "This does not say what the box may carry or what a wall will hold: fix it as local practice and "
             "whoever answers for the wall require, and look for cables and pipes first."
         ),
         Caution("A lid falls: see that it stays open by itself, or fit a chain or stop."),
-        Caution("Sides or front are wider than your stock: glue them up before anything else.", _wide),
+        glued_up("Sides or front", ("Side", "Front")),
         Caution(
             "Less than 5 mm of the front is left to nail through at its rabbets.",
             lambda v: v["proud"] < 5,
@@ -144,19 +131,9 @@ SUM = Piece(
             "The size of what goes in is from memory: measure one before you cut the slot.",
             lambda v: CHECK in v["size_from"],
         ),
-        Caution(
-            "The thickness of a nail here is from memory: measure yours before you bore.",
-            lambda v: any(CHECK in row["from"] for row in v["joints"]),
-        ),
-        Caution(
-            "No table has the thickness of one of these nails: measure yours, and bore a hole to suit.",
-            lambda v: any(row["length"] and row["diameter"] is None for row in v["joints"]),
-        ),
-        Caution(
-            "At one joint no nail of this kind holds without coming through: choose another kind, wire brads for thin "
-            "wood, or use screws there.",
-            lambda v: any(row["length"] is None for row in v["joints"]),
-        ),
+        REMEMBERED_NAIL,
+        UNKNOWN_NAIL,
+        NO_NAIL_HOLDS,
     ),
     limits_of="One box with square corners, 1° to 60° of slope, the sides between back and front, the bottom between "
     "all four, the lid in one slope on two battens. It says nothing of strength or of what the wall will bear.",

@@ -4,6 +4,7 @@ import math
 
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.piece import Piece
+from calc.pieces._cautions import ALWAYS, DUST, NAVY, NO_NAIL_HOLDS, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up
 from calc.pieces._tray_asks import GIVENS
 from calc.pieces._tray_figure import figure
 from calc.pieces._tray_sizes import STEPS
@@ -12,7 +13,6 @@ from calc.pieces._tray_tells import ANSWERS
 from calc.pieces._weight import REMEMBERED
 from calc.size import Match
 from calc.solid import Solid, volume
-from calc.tables import CHECK
 
 
 def proof(v: Values) -> dict[str, float]:
@@ -87,13 +87,8 @@ SUM = Piece(
             "read",
             "A drawn construction of face, mitre and butt bevels.",
         ),
-        Source(
-            "US Navy training course NAVEDTRA 14119",
-            "chapter 3",
-            "read",
-            "Nails three times as long as the piece they hold is thick.",
-        ),
-        Source("UK Health and Safety Executive", "wood dust", "read"),
+        NAVY,
+        DUST,
         Source(
             "The bottom planed to the lean and let in from above: it wedges itself tight and wants no slanting groove",
             "",
@@ -107,12 +102,7 @@ SUM = Piece(
             "The bevelled arris is thin and sharp: ease it.",
             source="general hand-tool practice, from memory",
         ),
-        Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
-        Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
-        Caution(
-            "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
-            source="UK Health and Safety Executive, wood dust",
-        ),
+        *ALWAYS,
         Caution("Test every setting on an offcut: a corner wants face, edge and bevel right together."),
         Caution(
             "A wide bottom of solid wood swells and may push the corners open: take dry, quarter-cut wood, or plywood.",
@@ -124,23 +114,10 @@ SUM = Piece(
             lambda v: min(v["end_side"], v["side_wide"]) < 75,
             "common practice",
         ),
-        Caution(
-            "Sides or bottom are wider than your stock: glue them up before anything else.",
-            lambda v: any(row["strips"] > 1 for row in v["parts"]),
-        ),
-        Caution(
-            "The thickness of a nail here is from memory: measure yours before you bore.",
-            lambda v: any(CHECK in row["from"] for row in v["joints"]),
-        ),
-        Caution(
-            "No table has the thickness of one of these nails: measure yours, and bore a hole to suit.",
-            lambda v: any(row["length"] and row["diameter"] is None for row in v["joints"]),
-        ),
-        Caution(
-            "At one joint no nail of this kind holds without coming through: choose another kind, wire brads for thin "
-            "wood, or use screws there.",
-            lambda v: any(row["length"] is None for row in v["joints"]),
-        ),
+        glued_up("Sides or bottom"),
+        REMEMBERED_NAIL,
+        UNKNOWN_NAIL,
+        NO_NAIL_HOLDS,
         REMEMBERED,
     ),
     limits_of="Four sides that lean out alike, 3° to 45° from upright, of one thickness, butted or mitred; a bottom "

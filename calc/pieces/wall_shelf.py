@@ -5,6 +5,7 @@ import math
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.discover import find
 from calc.piece import Piece
+from calc.pieces._cautions import ALWAYS, DUST, NAVY, REMEMBERED_NAIL, glued_up, none_holds
 from calc.pieces._shelf_asks import GIVENS
 from calc.pieces._shelf_figure import figure
 from calc.pieces._shelf_shape import ALIKE
@@ -66,10 +67,6 @@ def _sag(v: Values, **changed: float) -> float:
     return float(found["sag_later"] / found["allowed"])
 
 
-def _wide(v: Values) -> bool:
-    return any(row["strips"] > 1 for row in v["parts"])
-
-
 SUM = Piece(
     id="wall-shelf",
     title="Wall shelf",
@@ -120,13 +117,8 @@ SUM = Piece(
             "",
             "common practice",
         ),
-        Source(
-            "US Navy training course NAVEDTRA 14119",
-            "chapter 3",
-            "read",
-            "Nails three times as long as the piece they hold is thick.",
-        ),
-        Source("UK Health and Safety Executive", "wood dust", "read"),
+        NAVY,
+        DUST,
         Source(f"Ends alike within {float(ALIKE)} mm, drop, rise, screws apart, order of work", "", "common practice"),
     ),
     cautions=(
@@ -138,19 +130,14 @@ SUM = Piece(
             "For a load over people's heads, or any that could hurt if it fell, follow local codes and ask someone "
             "licensed."
         ),
-        Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
-        Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
-        Caution(
-            "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
-            source="UK Health and Safety Executive, wood dust",
-        ),
+        *ALWAYS,
         Caution(
             "It sags more than the limit in the long run: bring the ends nearer than the longest span answered here, "
             "or make the shelf as thick as the least thickness answered here.",
             lambda v: v["sag_later"] > v["allowed"],
             "common practice: 1/32 in to the foot",
         ),
-        Caution("Shelf or ends are wider than your stock: glue them up before anything else.", _wide),
+        glued_up("Shelf or ends"),
         Caution(
             "Less than 5 mm of the ends is left to nail through at the housings.",
             lambda v: v["behind"] < 5,
@@ -164,14 +151,8 @@ SUM = Piece(
             "A figure for this wood is from memory and not from a source: check it before you trust a shelf to it.",
             lambda v: CHECK in v["figure_from"],
         ),
-        Caution(
-            "The thickness of a nail here is from memory: measure yours before you bore.",
-            lambda v: any(CHECK in row["from"] for row in v["joints"]),
-        ),
-        Caution(
-            "At one joint no nail of this kind holds without coming through: choose another kind, or use screws there.",
-            lambda v: any(row["length"] is None for row in v["joints"]),
-        ),
+        REMEMBERED_NAIL,
+        none_holds("no nail", "or use screws there"),
         REMEMBERED,
     ),
     limits_of="One straight board between two ends alike, flush with their front edges, evenly loaded. The sag is that "
