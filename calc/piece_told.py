@@ -7,6 +7,7 @@ from calc.acts import cuttable
 from calc.answers import Result
 from calc.cells import EMPTY, cell, entry, number
 from calc.changes import Change, Changes
+from calc.contest import contested
 from calc.engine import understood
 from calc.exploded import DRAWN
 from calc.gaps import Alike, Gap, alike, gaps, measured
@@ -17,7 +18,11 @@ from calc.working import working
 
 
 def told(settled: Settled) -> dict[str, Any]:
-    """Everything that stands: givens, sizes, what gave way, what does not fit, what cannot be used."""
+    """Everything that stands: givens, sizes, what gave way, what does not fit, what cannot be used.
+
+    first: the cuts that the maker says came first, the first of all in front; contested: those that would change
+    something if they had.
+    """
     piece = settled.piece
     return {
         "piece": piece.id,
@@ -26,6 +31,8 @@ def told(settled: Settled) -> dict[str, Any]:
         "sizes": [_size(settled, name) for name in piece.sizes],
         "gaps": [gap(one) for one in gaps(settled)],
         "alike": [match(one) for one in alike(settled)],
+        "first": [name for name in settled.record.first if name in settled.cuts],
+        "contested": contested(settled),
         "broken": [{"name": name, "say": f"The {piece.labels[name]} {say}."} for name, say in settled.broken.items()],
         "impossible": [{"name": name, "say": str(one)} for name, one in settled.refused.items()],
         "refusals": [{"field": one.field, "say": one.say, "instead": one.instead} for one in settled.refusals],

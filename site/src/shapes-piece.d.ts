@@ -91,6 +91,9 @@ export interface Settled {
   sizes: Stands[];
   gaps: Gap[];
   alike: Alike[];
+  /** The cuts that the maker says came first; those that would change something if they had. */
+  first: string[];
+  contested: string[];
   broken: { name: string; say: string }[];
   impossible: { name: string; say: string }[];
   refusals: { field: string; say: string; instead: string }[];
@@ -182,6 +185,7 @@ export interface PieceActs {
   record(name: string): void;
   tick(name: string, on: boolean): void;
   tickAll(names: string[]): void;
+  first(name: string): void;
   choose(name: string, text: string): void;
   undo(): void;
   title(title: string): void;

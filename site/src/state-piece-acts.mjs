@@ -72,6 +72,7 @@ export function makePieceActs(store, { put, ask }, shelf, python) {
       const all = names.map((name) => /** @type {[string, string]} */ ([name, planned(store.get(), name)]));
       put((kept) => doing(kept, { act: "all", name: names[0] ?? "", text: "", all }));
     },
+    first: (/** @type {string} */ name) => put((kept) => doing(kept, { act: "first", name, text: "" })),
     choose: (/** @type {string} */ name, /** @type {string} */ text) => put((kept) => recorded(kept, name, text)),
     undo: () => put((kept) => doing(kept, { act: "undo", name: "", text: "" })),
     title: (/** @type {string} */ title) => put((kept) => titled(kept, title)),

@@ -3,16 +3,9 @@
 from pathlib import Path
 
 from playwright.sync_api import Page, expect
-from walking import SOON, opened
+from walking import SOON, box, opened
 
 LID = "[name='cut:lid_long']"
-
-
-def box(page: Page, address: str) -> Page:
-    """The sloping-lid box, with its answers."""
-    opened(page, address, "sloping-lid-box.html")
-    expect(page.locator(".answers.now")).to_be_visible(timeout=SOON)
-    return page
 
 
 def cut(page: Page, text: str) -> None:

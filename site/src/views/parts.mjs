@@ -4,6 +4,7 @@ import { padFor } from "../state-keys.mjs";
 import { cuttable, seen, whole } from "../state-told.mjs";
 import { Changed, Misfits, Undo } from "./changed.mjs";
 import { NumberName } from "./number.mjs";
+import { CameFirst } from "./order.mjs";
 
 /**
  * @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props
@@ -72,6 +73,7 @@ function SizeRow({ one, state, acts }) {
     }),
     h("p", { class: "said", id: `n-${field}` },
       refusal ? refusal.text : change ? `▲ was ${whole(change.before)}${change.amount ? `: ${change.amount}` : ""}` : ""),
+    cut && h(CameFirst, { one, state, acts }),
   );
 }
 
