@@ -4,22 +4,20 @@ Everything is interleaved and given as a median, so that a busy machine slows al
 """
 
 import json
-import math
 from pathlib import Path
 from statistics import median
 from typing import Any
 
 from playwright.sync_api import Browser, Playwright, sync_playwright
 
-from make import browser, memory, rivals, settling, slow, timeline
+from make import browser, memory, rivals, settling, slow, timeline, typed
 from make.host import serving
 from make.places import CACHE
 from make.said import say
-from make.timing import BARE, OURS, Visit, first_answer, keystrokes, settled, spin, visitor
+from make.timing import BARE, OURS, Visit, first_answer, settled, spin, visitor
 
 RATES = (1, 4)
 BOTH = (OURS, BARE)
-ENTRIES = [f"{eighths // 8} {eighths % 8}/8 in" if eighths % 8 else f"{eighths // 8} in" for eighths in range(8, 88)]
 Visits = dict[str, list[Visit]]
 
 
@@ -34,12 +32,12 @@ def measure(runs: int) -> int:
             weighed = _bytes(chromium, host, folder, asked)
             visits, spins = _visits(chromium, host, runs)
             entered = settling.measure(chromium, host)
-            typed = {f"{rate}x": _typed(chromium, host, rate) for rate in RATES}
+            keystrokes = {f"{rate}x": typed.measure(chromium, host, rate) for rate in RATES}
     told: dict[str, Any] = {
         "first answer": _summary(visits),
         "first paint": _paint(visits),
         "slowed truly": _slowed(spins),
-        "keystroke to answer": typed,
+        "keystroke to answer": keystrokes,
         "entry to a settled piece": entered,
         "memory": held,
         "bytes": weighed,
@@ -95,12 +93,6 @@ def _slowed(spins: dict[int, list[float]]) -> float:
     return round(median(spins[RATES[1]]) / median(spins[RATES[0]]), 1)
 
 
-def _typed(chromium: Browser, host: str, rate: int) -> dict[str, int]:
-    with visitor(chromium) as someone, slow.slowed(rate):
-        times = sorted(keystrokes(someone, host, ENTRIES))
-    return {"median ms": round(median(times)), "p95 ms": round(times[math.ceil(0.95 * len(times)) - 1])}
-
-
 def _bytes(chromium: Browser, host: str, folder: Path, asked: list[str]) -> dict[str, dict[str, int]]:
     """What a first visit fetches, each file once: as it lies there, and as brotli and gzip make it."""
     found = {}
@@ -128,7 +120,8 @@ def _show(found: dict[str, Any]) -> None:
     for rate, painted in found["first paint"].items():
         say(f"First paint, kept, {rate}: {painted} ms")
     for rate, row in found["keystroke to answer"].items():
-        say(f"Keystroke to answer, {rate}: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
+        say(f"Keystroke to answer, every sum, {rate}: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
+        say(f"  slowest, {row['slowest']}: median {row['slowest median ms']} ms")
     for name, row in found["entry to a settled piece"].items():
         say(f"Entry to a settled {name}: median {row['median ms']} ms, longest {row['longest ms']} ms")
     for name, held in found["memory"].items():

@@ -1,9 +1,7 @@
-"""Timing in the browser: from navigation to an answer standing on the page, and from keystroke to answer."""
+"""Timing in the browser: from navigation to an answer standing on the page."""
 
 import json
-from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import cast
 
 from playwright.sync_api import Browser, BrowserContext, Page
 
@@ -20,27 +18,6 @@ WATCH = """{
     console.debug(`%s${root.dataset.took}`);
   };
   new MutationObserver(look).observe(document, %s);
-}"""
-TYPE = """async ([field, answer, texts]) => {
-  const input = document.querySelector(field);
-  const figure = () => document.querySelector(answer)?.textContent;
-  const answered = (text) => new Promise((done) => {
-    const [before, began] = [figure(), performance.now()];
-    const observer = new MutationObserver(() => {
-      if (!figure() || figure() === before) return;
-      observer.disconnect();
-      done(performance.now() - began);
-    });
-    observer.observe(document.body, %s);
-    input.value = text;
-    input.dispatchEvent(new InputEvent("input", { bubbles: true }));
-  });
-  const times = [];
-  for (const text of texts) {
-    times.push(await answered(text));
-    await new Promise((rest) => setTimeout(rest, 80));
-  }
-  return times;
 }"""
 SPIN = """() => new Promise((done) => {
   const spin = () => {
@@ -111,16 +88,6 @@ def _steps(page: Page) -> dict[str, float]:
     told = [json.loads(page.evaluate(STEPS)), *(json.loads(worker.evaluate(STEPS)) for worker in page.workers)]
     start = told[0]["origin"]
     return {name: one["origin"] + at - start for one in told for name, at in one["steps"]}
-
-
-def keystrokes(visitor: BrowserContext, host: str, texts: Sequence[str]) -> list[float]:
-    """Milliseconds from each entry typed to its answer, on a page that is awake."""
-    page = visitor.new_page()
-    page.goto(host + OURS.path)
-    page.locator(FIGURE, has_text=OURS.text).wait_for(timeout=LONGEST)
-    times = page.evaluate(TYPE % OFTEN, ["#f-rise", FIGURE, list(texts)])
-    page.close()
-    return cast(list[float], times)
 
 
 def spin(browser: Browser) -> float:
