@@ -1,14 +1,10 @@
 """What plain boxes have alike: rabbeted corners, a bottom let into a rabbet from below, wood that moves across it."""
 
-from fractions import Fraction
 from typing import Any
 
 from calc.errors import Refusal
 from calc.pieces._asked import up
 from calc.pieces._seasons import narrowest, widest
-
-CARD = Fraction(3, 10)
-"""The thickness of a comment card, in millimetres: ours, measured on no standard."""
 
 
 def rabbet(wall_thickness: Any) -> Any:

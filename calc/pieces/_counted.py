@@ -1,6 +1,7 @@
-"""Sizes that pieces have in common: what is counted and paid for, and the thicknesses taken for the parts."""
+"""Sizes that pieces have in common: what is counted and paid for, the thicknesses taken, what passes for alike."""
 
 from collections.abc import Mapping
+from fractions import Fraction
 
 from calc.pieces import _stock as stock
 from calc.pieces._size import sizes_by
@@ -8,8 +9,11 @@ from calc.size import Size, Step, Yield
 
 HARMLESS = Yield(over="", under="")
 """A size that is chosen, not forced: cut otherwise, the rest goes by it."""
+CARD = Fraction(3, 10)
+"""The thickness of a comment card, in millimetres: ours, measured on no standard."""
 
 size = sizes_by({})
+WALLS_ALIKE = size("alike", "Walls alike within", "The thickness of a card.", lambda: CARD, shown=False)
 COUNTED = (
     size("board_feet", "Board feet to buy", "Waste added.", lambda bought: bought["to_buy"], kind="board-feet"),
     size("cost", "Cost of the wood", "By exact measure, waste added.", stock.cost, kind="money"),

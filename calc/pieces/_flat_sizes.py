@@ -4,8 +4,8 @@ from calc.pieces import _flat_parts as parts
 from calc.pieces import _flat_shape as shape
 from calc.pieces import _flat_work as work
 from calc.pieces._box_asks import ROOM
-from calc.pieces._box_shape import CARD, bears, bottom_across, bottom_long, rabbet, tongue
-from calc.pieces._counted import COUNTED, STOCKED, thicknesses
+from calc.pieces._box_shape import bears, bottom_across, bottom_long, rabbet, tongue
+from calc.pieces._counted import COUNTED, STOCKED, WALLS_ALIKE, thicknesses
 from calc.pieces._flat_yields import YIELDS
 from calc.pieces._seasons import MOVED, seasons
 from calc.pieces._size import sizes_by
@@ -96,7 +96,7 @@ ASIDE = (
     *(size(f"{name}_high", f"{told}, height", "The same as the front, until it is cut.",
            lambda front_high: front_high, "front_high", part=told.lower(), shown=False)
       for name, told in {"back": "Back", "side": "Side", "second": "Second side"}.items()),
-    size("alike", "Walls alike within", "The thickness of a card.", lambda: CARD, shown=False),
+    WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid", "batten": "battens"}
 TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS)

@@ -5,7 +5,7 @@ from calc.pieces import _sliding_parts as parts
 from calc.pieces import _sliding_shape as shape
 from calc.pieces import _sliding_work as work
 from calc.pieces._box_asks import ROOM
-from calc.pieces._counted import COUNTED, STOCKED, thicknesses
+from calc.pieces._counted import COUNTED, STOCKED, WALLS_ALIKE, thicknesses
 from calc.pieces._seasons import MOVED, seasons
 from calc.pieces._size import sizes_by
 from calc.pieces._sliding_yields import YIELDS
@@ -101,7 +101,7 @@ ASIDE = (
     *(size(f"{name}_lip", f"{told}, groove down from the top", "The same as on the first side, until it is cut.",
            lambda lip: lip, "lip", part=told.lower(), shown=False)
       for name, told in {"second": "Second side", "back": "Back"}.items()),
-    size("alike", "Walls alike within", "The thickness of a card.", lambda: common.CARD, shown=False),
+    WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid"}
 TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS)

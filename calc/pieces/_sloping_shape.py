@@ -12,18 +12,16 @@ sin a further out.
 """
 
 import math
-from fractions import Fraction
 from typing import Any
 
 from calc import trig
 from calc.errors import Refusal
 from calc.pieces._asked import up
+from calc.pieces._counted import CARD
 from calc.show import plain
 
 LEAST, STEEPEST = math.tan(math.radians(1)) * (1 - 1e-9), math.sqrt(3) * (1 + 1e-9)
 """The tangents between which the lid counts as sloping: 1 and 60 degrees."""
-CARD = Fraction(3, 10)
-"""The thickness of a comment card, in millimetres: ours, measured on no standard."""
 
 
 def rabbet(front_thickness: Any) -> Any:

@@ -5,9 +5,9 @@ from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
 from calc.pieces import _sloping_wood as wood
 from calc.pieces import _sloping_work as joints
-from calc.pieces import _stock as stock
+from calc.pieces._counted import STOCKED, thicknesses
 from calc.pieces._size import sizes_by
-from calc.pieces._sloping_yields import HARMLESS, YIELDS
+from calc.pieces._sloping_yields import YIELDS
 from calc.pieces._weight import WEIGHED
 from calc.size import Step
 
@@ -18,17 +18,12 @@ STEPS = (
     *(Step(name=work.__name__, work=work) for work in (lid.gauge, lid.hinged, lid.down, lid.slotted, lid.leaf_end)),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *joints.JOINTS, joints.jointed)),
     Step(name="cut_list", work=parts.listed),
-    *(Step(name=work.__name__, work=work) for work in (stock.boards, stock.bought, *wood.WOODS)),
+    *STOCKED,
+    *(Step(name=work.__name__, work=work) for work in wood.WOODS),
 )
 """Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
 
-COUNTED = (
-    size("board_feet", "Board feet to buy", "Waste added.", lambda bought: bought["to_buy"], kind="board-feet"),
-    size("cost", "Cost of the wood", "By exact measure, waste added.", stock.cost, kind="money"),
-    size(
-        "nail_count", "Nails in all", "By their spacing, two at least to a joint.",
-        lambda jointed: sum(row["count"] for row in jointed), kind="count",
-    ),
+WEIGHT = (
     size(
         "wood_volume", "Wood in the box", "In all its parts; slot and holes are not taken out.", wood.wood_volume,
         kind="volume",
@@ -86,13 +81,7 @@ TAKEN = (
         "rabbet", "Depth of the front's rabbet", "Half the front's thickness, unless given.", shape.rabbet,
         part="front",
     ),
-    *(
-        size(
-            f"{part}_thickness", f"Thickness of the {told}", "The stock's own, unless given.",
-            lambda stock_thickness: stock_thickness, part=part, yields=HARMLESS,
-        )
-        for part, told in THICK.items()
-    ),
+    *thicknesses(THICK),
 )  # fmt: skip
 ASIDE = (
     size(

@@ -2,6 +2,7 @@
 
 from calc.pieces import _sloping_lid_sizes as lid
 from calc.pieces import _sloping_sizes as box
+from calc.pieces._counted import COUNTED
 from calc.pieces._sloping_order import order
 from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table
 from calc.size import Size, Table
@@ -14,6 +15,6 @@ TABLES = (
     NAILS,
 )
 ANSWERS: tuple[Size | Table, ...] = (
-    *lid.WANTED, *TABLES, *box.COUNTED, *box.BOX, *lid.FACES, *box.ROUND, *lid.CARRIED, *box.TAKEN, *box.ASIDE,
-    *lid.ASIDE,
+    *lid.WANTED, *TABLES, *COUNTED, *box.WEIGHT, *box.BOX, *lid.FACES, *box.ROUND, *lid.CARRIED, *box.TAKEN,
+    *box.ASIDE, *lid.ASIDE,
 )  # fmt: skip

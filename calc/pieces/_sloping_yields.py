@@ -3,10 +3,8 @@
 Only what is still open gives way: a size once cut stays. What nothing takes up is said of the part, with its choices.
 """
 
+from calc.pieces._counted import HARMLESS
 from calc.size import Yield
-
-HARMLESS = Yield(over="", under="")
-"""A size that is chosen, not forced: cut otherwise, the rest goes by it."""
 
 YIELDS = {
     # The gauge is set and the slope sawn with it, so the other edge goes along; only then does the slope give way.
