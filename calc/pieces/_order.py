@@ -1,6 +1,8 @@
-"""One step of an order of work: what to do, with which tool, and what it is set to."""
+"""An order of work: its steps, each what to do, with which tool and what it is set to; gluing up before all else."""
 
 from typing import Any
+
+from calc.declare import Values
 
 Step = dict[str, Any]
 
@@ -10,4 +12,8 @@ def step(do: str, tool: str, setting: Any = None, second: Any = None, angle: Any
     return {"do": do, "tool": tool, "setting": setting, "second": second, "angle": angle}
 
 
-GLUE = step("Joint and glue up the wide parts; let them cure", "clamps")
+def glued_first(m: Values, *parts: list[Step]) -> list[Step]:
+    """The parts of the work one after another; before them the gluing up, where a part takes more than one strip."""
+    glue = step("Joint and glue up the wide parts; let them cure", "clamps")
+    glued = any(part.strips > 1 for part in m["cut_list"])
+    return [*([glue] if glued else []), *(one for part in parts for one in part)]

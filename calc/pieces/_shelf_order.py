@@ -1,13 +1,12 @@
 """The order of work for a wall shelf, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
-from calc.pieces._order import GLUE, Step, step
+from calc.pieces._order import Step, glued_first, step
 
 
 def order(m: Values) -> list[Step]:
     """Glue up; then everything across the grain before anything along it; then the curves; then nail, and hang it."""
-    glued = any(part.strips > 1 for part in m["cut_list"])
-    return [*([GLUE] if glued else []), *_across(m), *_along(m), *_curves(m), *_together(m)]
+    return glued_first(m, _across(m), _along(m), _curves(m), _together(m))
 
 
 def _across(m: Values) -> list[Step]:

@@ -4,7 +4,7 @@ from typing import Any
 
 from calc.declare import Values
 from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
-from calc.pieces._order import GLUE, Step, step
+from calc.pieces._order import Step, glued_first, step
 
 
 def corners(nails: str, wood: str, spacing: Any, tongue: Any, front_long: Any, front_high: Any, back_high: Any) -> Row:
@@ -37,8 +37,7 @@ def jointed(corners: Row, bottom_side: Row, bottom_ends: Row) -> list[Row]:
 
 def order(m: Values) -> list[Step]:
     """Glue up; everything across the grain before anything along it; then nail, and fit the lid last."""
-    glued = any(part.strips > 1 for part in m["cut_list"])
-    return [*([GLUE] if glued else []), *_across(m), *_along(m), *_together(m)]
+    return glued_first(m, _across(m), _along(m), _together(m))
 
 
 def _across(m: Values) -> list[Step]:

@@ -1,7 +1,7 @@
 """The order of work for a sloping-lid box, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
-from calc.pieces._order import GLUE, Step, step
+from calc.pieces._order import Step, glued_first, step
 
 
 def order(m: Values) -> list[Step]:
@@ -9,8 +9,7 @@ def order(m: Values) -> list[Step]:
 
     A cut across the grain breaks out at its far edge, and what is planed along the grain afterwards takes that away.
     """
-    glued = any(part.strips > 1 for part in m["cut_list"])
-    return [*([GLUE] if glued else []), *_across(m), *_along(m), *_lid(m), *_together(m)]
+    return glued_first(m, _across(m), _along(m), _lid(m), _together(m))
 
 
 def _across(m: Values) -> list[Step]:

@@ -1,7 +1,7 @@
 """The order of work for a splayed tray, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
-from calc.pieces._order import GLUE, Step, step
+from calc.pieces._order import Step, glued_first, step
 
 
 def order(m: Values) -> list[Step]:
@@ -10,8 +10,7 @@ def order(m: Values) -> list[Step]:
     The ends are sawn on a board with square edges: the line across its edge is that of the splay sum, whatever the
     edges are planed to afterwards.
     """
-    glued = any(part.strips > 1 for part in m["cut_list"])
-    return [*([GLUE] if glued else []), *_across(m), *_along(m), *_together(m)]
+    return glued_first(m, _across(m), _along(m), _together(m))
 
 
 def _across(m: Values) -> list[Step]:
