@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from calc.pieces._part import Part, glued, narrow
+from calc.pieces._part import Part, battens, sawn
 
 SIDEWAYS, DEEP = "side to side", "front to back"
 
@@ -19,69 +19,32 @@ def back_part(back_long: Any, back_high: Any, wall_thickness: Any, stock_width: 
 
 def _end(name: str, long: Any, high: Any, thick: Any, stock_width: Any, joint: Any) -> Part:
     cut = "ends and lower edge rabbeted inside"
-    part = Part(
-        part=name, count=1, length=long, width=high, thickness=thick, grain=SIDEWAYS, cut=cut, joins="sides, bottom"
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (long, high, thick), (stock_width, joint)
+    return sawn(name, 1, size, SIDEWAYS, "sides, bottom", stock, cut=cut)
 
 
 def side_part(side_long: Any, side_high: Any, wall_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The two sides."""
-    part = Part(
-        part="Side",
-        count=2,
-        length=side_long,
-        width=side_high,
-        thickness=wall_thickness,
-        grain=DEEP,
-        cut="lower edge rabbeted inside",
-        joins="front, back, bottom",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (side_long, side_high, wall_thickness), (stock_width, joint)
+    return sawn("Side", 2, size, DEEP, "front, back, bottom", stock, cut="lower edge rabbeted inside")
 
 
 def bottom_part(bottom_long: Any, bottom_across: Any, bottom_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The bottom."""
-    part = Part(
-        part="Bottom",
-        count=1,
-        length=bottom_long,
-        width=bottom_across,
-        thickness=bottom_thickness,
-        grain=SIDEWAYS,
-        joins="in the rabbets of all four walls",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (bottom_long, bottom_across, bottom_thickness), (stock_width, joint)
+    return sawn("Bottom", 1, size, SIDEWAYS, "in the rabbets of all four walls", stock)
 
 
 def lid_part(lid_long: Any, lid_wide: Any, lid_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The lid."""
-    part = Part(
-        part="Lid",
-        count=1,
-        length=lid_long,
-        width=lid_wide,
-        thickness=lid_thickness,
-        grain=SIDEWAYS,
-        joins="lies on the walls; battens",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (lid_long, lid_wide, lid_thickness), (stock_width, joint)
+    return sawn("Lid", 1, size, SIDEWAYS, "lies on the walls; battens", stock)
 
 
 def batten_part(batten_long: Any, batten_width: Any, batten_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The two battens; Refusal where the stock is narrower than they are."""
-    if batten_width > stock_width:
-        raise narrow()
-    part = Part(
-        part="Batten",
-        count=2,
-        length=batten_long,
-        width=batten_width,
-        thickness=batten_thickness,
-        grain=DEEP,
-        joins="under the lid, across its grain",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (batten_long, batten_width, batten_thickness), (stock_width, joint)
+    return battens(size, DEEP, "under the lid, across its grain", stock)
 
 
 def listed(

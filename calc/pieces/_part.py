@@ -7,6 +7,10 @@ from calc.errors import Refusal
 from calc.sums._lid import strips_of
 
 MOST_STRIPS = 12
+Sized = tuple[Any, Any, Any]
+"""Millimetres along the grain, across it and thick."""
+Stock = tuple[Any, Any]
+"""How wide the stock is, and what a glue joint takes of two widths; millimetres."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -35,10 +39,24 @@ def rows(found: list[Part]) -> list[dict[str, Any]]:
     return [asdict(part) for part in found]
 
 
-def glued(part: Part, stock_width: Any, joint: Any) -> Part:
+def sawn(name: str, count: int, size: Sized, grain: str, joins: str, stock: Stock, **more: Any) -> Part:
+    """A part out of this stock: so long along its grain, so wide and so thick. `more` is any of what else it tells."""
+    long, wide, thick = size
+    told: dict[str, Any] = {"count": count, "grain": grain, "joins": joins, **more}
+    return _glued(Part(part=name, length=long, width=wide, thickness=thick, **told), *stock)
+
+
+def battens(size: Sized, grain: str, joins: str, stock: Stock) -> Part:
+    """Two battens; Refusal where the stock is narrower than they are."""
+    if size[1] > stock[0]:
+        raise _narrow()
+    return sawn("Batten", 2, size, grain, joins, stock)
+
+
+def _glued(part: Part, stock_width: Any, joint: Any) -> Part:
     """The same part with the widths of stock it takes; each glue joint loses what planing both its edges takes."""
     if stock_width <= joint:
-        raise narrow()
+        raise _narrow()
     strips = strips_of(part.width, stock_width, joint)
     if strips > MOST_STRIPS:
         say = f"the {part.part.lower()} would be glued up from {strips} strips of this stock"
@@ -46,7 +64,7 @@ def glued(part: Part, stock_width: Any, joint: Any) -> Part:
     return replace(part, strips=strips)
 
 
-def narrow() -> Refusal:
+def _narrow() -> Refusal:
     """What is said where not even a batten comes out of the stock."""
     told = "give a wider stock or narrower battens"
     return Refusal("this stock is too narrow to make a batten of", told, "stock_width")

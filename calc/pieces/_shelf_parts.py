@@ -3,53 +3,28 @@
 from typing import Any
 
 from calc.pieces._joints import END, LONG, Row, joint, nail
-from calc.pieces._part import Part, glued
+from calc.pieces._part import Part, sawn
 
 SIDEWAYS, UPRIGHT = "side to side", "upright"
 
 
 def end_part(end_high: Any, depth: Any, end_thickness: Any, foot_deep: Any, stock_width: Any, joint: Any) -> Part:
     """The two ends, before their curves and housings."""
-    part = Part(
-        part="End",
-        count=2,
-        length=end_high,
-        width=depth,
-        thickness=end_thickness,
-        grain=UPRIGHT,
-        cut="front corners rounded; housed across inside",
-        short=foot_deep,
-        joins="shelf, rail",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (end_high, depth, end_thickness), (stock_width, joint)
+    cut = "front corners rounded; housed across inside"
+    return sawn("End", 2, size, UPRIGHT, "shelf, rail", stock, cut=cut, short=foot_deep)
 
 
 def shelf_part(shelf_long: Any, shelf_deep: Any, shelf_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The shelf itself."""
-    part = Part(
-        part="Shelf",
-        count=1,
-        length=shelf_long,
-        width=shelf_deep,
-        thickness=shelf_thickness,
-        grain=SIDEWAYS,
-        joins="housed in the ends; nailed on the rail",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (shelf_long, shelf_deep, shelf_thickness), (stock_width, joint)
+    return sawn("Shelf", 1, size, SIDEWAYS, "housed in the ends; nailed on the rail", stock)
 
 
 def rail_part(rail_long: Any, rail_wide: Any, rail_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The rail under the shelf, through which the screws go."""
-    part = Part(
-        part="Rail",
-        count=1,
-        length=rail_long,
-        width=rail_wide,
-        thickness=rail_thickness,
-        grain=SIDEWAYS,
-        joins="between the ends, under the shelf; the wall",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (rail_long, rail_wide, rail_thickness), (stock_width, joint)
+    return sawn("Rail", 1, size, SIDEWAYS, "between the ends, under the shelf; the wall", stock)
 
 
 def listed(end_part: Part, shelf_part: Part, rail_part: Part) -> list[Part]:

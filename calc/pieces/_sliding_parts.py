@@ -2,83 +2,42 @@
 
 from typing import Any
 
-from calc.pieces._part import Part, glued
+from calc.pieces._part import Part, sawn
 
 ACROSS, ALONG = "side to side", "back to front"
 
 
 def side_part(side_long: Any, side_high: Any, wall_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The two sides."""
-    part = Part(
-        part="Side",
-        count=2,
-        length=side_long,
-        width=side_high,
-        thickness=wall_thickness,
-        grain=ALONG,
-        cut="ends and lower edge rabbeted, groove for the lid, inside",
-        joins="front, back, bottom; the lid slides in it",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (side_long, side_high, wall_thickness), (stock_width, joint)
+    cut = "ends and lower edge rabbeted, groove for the lid, inside"
+    return sawn("Side", 2, size, ALONG, "front, back, bottom; the lid slides in it", stock, cut=cut)
 
 
 def front_part(front_long: Any, front_high: Any, wall_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The front, lower than the sides."""
-    part = Part(
-        part="Front",
-        count=1,
-        length=front_long,
-        width=front_high,
-        thickness=wall_thickness,
-        grain=ACROSS,
-        cut="lower edge rabbeted inside",
-        joins="sides, bottom; the lid passes over it",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (front_long, front_high, wall_thickness), (stock_width, joint)
+    cut = "lower edge rabbeted inside"
+    return sawn("Front", 1, size, ACROSS, "sides, bottom; the lid passes over it", stock, cut=cut)
 
 
 def back_part(back_long: Any, back_high: Any, wall_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The back."""
-    part = Part(
-        part="Back",
-        count=1,
-        length=back_long,
-        width=back_high,
-        thickness=wall_thickness,
-        grain=ACROSS,
-        cut="lower edge rabbeted, groove for the lid, inside",
-        joins="sides, bottom",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (back_long, back_high, wall_thickness), (stock_width, joint)
+    return sawn("Back", 1, size, ACROSS, "sides, bottom", stock, cut="lower edge rabbeted, groove for the lid, inside")
 
 
 def bottom_part(bottom_long: Any, bottom_across: Any, bottom_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The bottom."""
-    part = Part(
-        part="Bottom",
-        count=1,
-        length=bottom_long,
-        width=bottom_across,
-        thickness=bottom_thickness,
-        grain=ALONG,
-        joins="in the rabbets of all four walls",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (bottom_long, bottom_across, bottom_thickness), (stock_width, joint)
+    return sawn("Bottom", 1, size, ALONG, "in the rabbets of all four walls", stock)
 
 
 def lid_part(lid_long: Any, lid_wide: Any, lid_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The lid."""
-    part = Part(
-        part="Lid",
-        count=1,
-        length=lid_long,
-        width=lid_wide,
-        thickness=lid_thickness,
-        grain=ALONG,
-        cut="rabbeted on top along both sides and the back; thumb notch",
-        joins="slides in sides and back",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (lid_long, lid_wide, lid_thickness), (stock_width, joint)
+    cut = "rabbeted on top along both sides and the back; thumb notch"
+    return sawn("Lid", 1, size, ALONG, "slides in sides and back", stock, cut=cut)
 
 
 def listed(side_part: Part, front_part: Part, back_part: Part, bottom_part: Part, lid_part: Part) -> list[Part]:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from typing import Any
 
-from calc.pieces._part import Part, glued, narrow
+from calc.pieces._part import Part, battens, sawn
 
 SIDEWAYS, DOWN = "side to side", "down the slope"
 
@@ -12,19 +12,9 @@ def lid_part(
     lid_wide: Any, lid_long: Any, lid_under: Any, lid_thickness: Any, angle: Any, stock_width: Any, joint: Any
 ) -> Part:
     """The lid before its strip is sawn off."""
-    part = Part(
-        part="Lid, whole",
-        count=1,
-        length=lid_wide,
-        width=lid_long,
-        thickness=lid_thickness,
-        grain=SIDEWAYS,
-        bevel=angle,
-        cut="back edge bevelled to stand plumb",
-        short=lid_under,
-        joins="sawn into the next two",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (lid_wide, lid_long, lid_thickness), (stock_width, joint)
+    cut = "back edge bevelled to stand plumb"
+    return sawn("Lid, whole", 1, size, SIDEWAYS, "sawn into the next two", stock, bevel=angle, cut=cut, short=lid_under)
 
 
 def strip_part(lid_part: Part, strip: Any, strip_under: Any) -> Part:
@@ -41,15 +31,5 @@ def moving_part(strip_part: Part, moving: Any) -> Part:
 
 def batten_part(batten_long: Any, batten_width: Any, batten_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The two battens; Refusal where the stock is narrower than they are."""
-    part = Part(
-        part="Batten",
-        count=2,
-        length=batten_long,
-        width=batten_width,
-        thickness=batten_thickness,
-        grain=DOWN,
-        joins="under the moving lid, across its grain",
-    )
-    if part.width > stock_width:
-        raise narrow()
-    return glued(part, stock_width, joint)
+    size, stock = (batten_long, batten_width, batten_thickness), (stock_width, joint)
+    return battens(size, DOWN, "under the moving lid, across its grain", stock)

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from calc.pieces._part import Part, glued
+from calc.pieces._part import Part, sawn
 from calc.pieces._sloping_lid_parts import SIDEWAYS, batten_part, lid_part, moving_part, strip_part
 
 UPRIGHT = "upright"
@@ -12,19 +12,9 @@ def side_part(
     back_height: Any, depth: Any, side_thickness: Any, angle: Any, front_height: Any, stock_width: Any, joint: Any
 ) -> Part:
     """The two sides."""
-    part = Part(
-        part="Side",
-        count=2,
-        length=back_height,
-        width=depth,
-        thickness=side_thickness,
-        grain=UPRIGHT,
-        bevel=angle,
-        cut="top end to the slope",
-        short=front_height,
-        joins="back, front, bottom, strip",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (back_height, depth, side_thickness), (stock_width, joint)
+    cut = "top end to the slope"
+    return sawn("Side", 2, size, UPRIGHT, "back, front, bottom, strip", stock, bevel=angle, cut=cut, short=front_height)
 
 
 def front_part(
@@ -37,47 +27,21 @@ def front_part(
     joint: Any,
 ) -> Part:
     """The front, before its bevel and rabbets."""
-    part = Part(
-        part="Front",
-        count=1,
-        length=front_long,
-        width=front_inner,
-        thickness=front_thickness,
-        grain=SIDEWAYS,
-        bevel=angle,
-        cut="top edge bevelled, lower outside; ends rabbeted inside",
-        short=front_outer,
-        joins="sides, bottom",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (front_long, front_inner, front_thickness), (stock_width, joint)
+    cut = "top edge bevelled, lower outside; ends rabbeted inside"
+    return sawn("Front", 1, size, SIDEWAYS, "sides, bottom", stock, bevel=angle, cut=cut, short=front_outer)
 
 
 def bottom_part(bottom_wide: Any, bottom_deep: Any, bottom_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The bottom."""
-    part = Part(
-        part="Bottom",
-        count=1,
-        length=bottom_wide,
-        width=bottom_deep,
-        thickness=bottom_thickness,
-        grain=SIDEWAYS,
-        joins="between sides, front and back",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (bottom_wide, bottom_deep, bottom_thickness), (stock_width, joint)
+    return sawn("Bottom", 1, size, SIDEWAYS, "between sides, front and back", stock)
 
 
 def back_part(back_high: Any, back_wide: Any, back_thickness: Any, stock_width: Any, joint: Any) -> Part:
     """The back."""
-    part = Part(
-        part="Back",
-        count=1,
-        length=back_high,
-        width=back_wide,
-        thickness=back_thickness,
-        grain=UPRIGHT,
-        joins="back edges of the sides, bottom, strip; the wall",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (back_high, back_wide, back_thickness), (stock_width, joint)
+    return sawn("Back", 1, size, UPRIGHT, "back edges of the sides, bottom, strip; the wall", stock)
 
 
 def listed(

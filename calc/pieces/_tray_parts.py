@@ -4,26 +4,17 @@ from typing import Any
 
 from calc.declare import Values
 from calc.pieces._joints import END, Row, joint, nail
-from calc.pieces._part import Part, glued
+from calc.pieces._part import Part, Sized, Stock, sawn
 
 FREE = "none: the bottom moves across its grain"
 MITRED = "ends sawn to a compound mitre"
 BUTTED = "ends sawn to a compound bevel"
 
 
-def _side(name: str, edges: Values, long: Any, blank_wide: Any, thick: Any, corners: str, face_cut: Any) -> Part:
-    return Part(
-        part=name,
-        count=2,
-        length=long,
-        width=blank_wide,
-        thickness=thick,
-        grain="lengthways",
-        bevel=face_cut,
-        cut=MITRED if corners == "mitre" else BUTTED,
-        short=min(edges.values()),
-        joins="ends, bottom" if name == "Long side" else "long sides, bottom",
-    )
+def _side(name: str, edges: Values, size: Sized, corners: str, face_cut: Any, stock: Stock) -> Part:
+    joins = "ends, bottom" if name == "Long side" else "long sides, bottom"
+    cut = MITRED if corners == "mitre" else BUTTED
+    return sawn(name, 2, size, "lengthways", joins, stock, bevel=face_cut, cut=cut, short=min(edges.values()))
 
 
 def long_part(
@@ -37,8 +28,8 @@ def long_part(
     joint: Any,
 ) -> Part:
     """The two long sides, along their longest edge."""
-    part = _side("Long side", long_edges, long_side, blank_wide, side_thickness, corners, face_cut)
-    return glued(part, stock_width, joint)
+    size = (long_side, blank_wide, side_thickness)
+    return _side("Long side", long_edges, size, corners, face_cut, (stock_width, joint))
 
 
 def end_part(
@@ -52,8 +43,8 @@ def end_part(
     joint: Any,
 ) -> Part:
     """The two ends, along their longest edge."""
-    part = _side("End", end_edges, end_side, blank_wide, side_thickness, corners, face_cut)
-    return glued(part, stock_width, joint)
+    size = (end_side, blank_wide, side_thickness)
+    return _side("End", end_edges, size, corners, face_cut, (stock_width, joint))
 
 
 def bottom_part(
@@ -66,19 +57,9 @@ def bottom_part(
     joint: Any,
 ) -> Part:
     """The bottom, at its upper face."""
-    part = Part(
-        part="Bottom",
-        count=1,
-        length=bottom_long,
-        width=bottom_wide,
-        thickness=bottom_thickness,
-        grain="lengthways",
-        bevel=lean,
-        cut="all four edges bevelled, smaller below",
-        short=bottom_under,
-        joins="let in between all four sides",
-    )
-    return glued(part, stock_width, joint)
+    size, stock = (bottom_long, bottom_wide, bottom_thickness), (stock_width, joint)
+    joins, cut = "let in between all four sides", "all four edges bevelled, smaller below"
+    return sawn("Bottom", 1, size, "lengthways", joins, stock, bevel=lean, cut=cut, short=bottom_under)
 
 
 def listed(long_part: Part, end_part: Part, bottom_part: Part) -> list[Part]:
