@@ -4,38 +4,24 @@ Only what is still open gives way. A box that came out narrower has its lid foll
 shrinks first, and the battens' clearance before that; then what is left is said.
 """
 
+from calc.pieces._box_yields import BOTTOM, alike
 from calc.pieces._counted import HARMLESS
 from calc.size import Yield
-
-
-def _alike(first: str, by: str) -> Yield:
-    over, under = "is {} more than the other", "is {} less than the other"
-    return Yield(by=(by,), over=over, under=under, trims=(first,), play="alike")
-
 
 YIELDS = {
     "front_long": Yield(
         by=("width",), over="is {} too long, both ends together", under="is {} too short for the sides, both together"
     ),
-    "back_long": _alike("front_long", "width"),
+    "back_long": alike("front_long", "width"),
     "side_long": Yield(
         by=("depth",), over="is {} too long for front and back", under="is {} too short for front and back"
     ),
-    "second_long": _alike("side_long", "depth"),
+    "second_long": alike("side_long", "depth"),
     "front_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
-    "back_high": _alike("front_high", "height"),
-    "side_high": _alike("front_high", "height"),
-    "second_high": _alike("front_high", "height"),
-    "bottom_long": Yield(
-        over="is {} too long, more than its allowance, and does not go in",
-        under="is {} too short, and leaves gaps beside its allowance",
-        play="allowance",
-    ),
-    "bottom_across": Yield(
-        over="is {} too wide, more than its allowance, and bursts the box in damp weather",
-        under="is {} too narrow, and leaves gaps beside its allowance",
-        play="allowance",
-    ),
+    "back_high": alike("front_high", "height"),
+    "side_high": alike("front_high", "height"),
+    "second_high": alike("front_high", "height"),
+    **BOTTOM,
     "lid_long": Yield(
         by=("end_overhang", "width"),
         over="hangs {} too far over the sides, both together",

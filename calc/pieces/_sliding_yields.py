@@ -4,27 +4,22 @@ Only what is still open gives way. A box that came out narrower has its lid foll
 grooves shrinks, or its clearance at the back and then its overhang; what is left is said.
 """
 
+from calc.pieces._box_yields import BOTTOM, alike
 from calc.pieces._counted import HARMLESS
 from calc.size import Yield
-
-
-def _alike(first: str, by: str, what: str) -> Yield:
-    over, under = f"{what} {{}} more than the other", f"{what} {{}} less than the other"
-    return Yield(by=(by,), over=over, under=under, trims=(first,), play="alike")
-
 
 YIELDS = {
     "side_long": Yield(
         by=("length",), over="is {} too long for front and back", under="is {} too short for front and back"
     ),
-    "second_long": _alike("side_long", "length", "is"),
+    "second_long": alike("side_long", "length"),
     "front_long": Yield(
         by=("width",), over="is {} too long to go in between the sides", under="is {} too short to reach both sides"
     ),
-    "back_long": _alike("front_long", "width", "is"),
+    "back_long": alike("front_long", "width"),
     "side_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
-    "second_high": _alike("side_high", "height", "stands"),
-    "back_high": _alike("side_high", "height", "stands"),
+    "second_high": alike("side_high", "height", "stands"),
+    "back_high": alike("side_high", "height", "stands"),
     "front_high": Yield(
         by=("height",),
         over="stands {} above the groove, and the lid strikes it",
@@ -37,18 +32,9 @@ YIELDS = {
         under="has its groove {} too high, and the lid stands proud",
         trims=("lid_thickness",),
     ),
-    "second_lip": _alike("lip", "sunk", "has its groove"),
-    "back_lip": _alike("lip", "sunk", "has its groove"),
-    "bottom_long": Yield(
-        over="is {} too long, more than its allowance, and does not go in",
-        under="is {} too short, and leaves gaps beside its allowance",
-        play="allowance",
-    ),
-    "bottom_across": Yield(
-        over="is {} too wide, more than its allowance, and bursts the box in damp weather",
-        under="is {} too narrow, and leaves gaps beside its allowance",
-        play="allowance",
-    ),
+    "second_lip": alike("lip", "sunk", "has its groove"),
+    "back_lip": alike("lip", "sunk", "has its groove"),
+    **BOTTOM,
     "lid_wide": Yield(
         by=("spare", "width"),
         over="is {} too wide, and binds in damp weather",
