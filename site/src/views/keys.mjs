@@ -52,10 +52,11 @@ function inHand({ sum, focus, ...state }) {
 export function Glance({ state }) {
   const main = mainOf(state.shown?.answer.answers ?? []);
   if (!main) return null;
+  const how = standing(state);
   return h(
     "span",
-    { class: `glance ${standing(state)}` },
-    h("span", null, main.label),
+    { class: `glance ${how}` },
+    h("span", null, main.label, how === "refused" && h("em", null, ", from before")),
     h("strong", null, h(Measure, { text: main.text ?? "" })),
   );
 }

@@ -47,20 +47,23 @@ function Why({ state, about }) {
     null,
     h("h3", null, "Why this number"),
     h(
-      "dl",
-      { class: "chain" },
-      links.map(({ label, letters, numbers, result, because }) =>
-        h(
-          "div",
-          null,
-          h("dt", null, `${label.charAt(0).toUpperCase()}${label.slice(1)}: `, h("b", null, result)),
-          letters && h("dd", { class: "letters" }, `= ${letters}`),
-          numbers && numbers !== letters && h("dd", null, `= ${numbers}`),
-          because && h("dd", { class: "help" }, because),
-        ),
-      ),
+      "div",
+      { class: "chain", role: "region", tabIndex: 0, "aria-label": "Why, line by line" },
+      h("dl", null, links.map((one) => h(Link, { one }))),
     ),
     about.why && about.why.follows.length > 0 && h("p", null, `From it follow: ${about.why.follows.map((one) => one.label).join(", ")}.`),
+  );
+}
+
+/** @param {{ one: { label: string, letters: string, numbers: string, result: string, because: string } }} props */
+function Link({ one: { label, letters, numbers, result, because } }) {
+  return h(
+    "div",
+    null,
+    h("dt", null, `${label.charAt(0).toUpperCase()}${label.slice(1)}: `, h("b", null, result)),
+    letters && h("dd", { class: "letters" }, `= ${letters}`),
+    numbers && numbers !== letters && h("dd", null, `= ${numbers}`),
+    because && h("dd", { class: "help" }, because),
   );
 }
 

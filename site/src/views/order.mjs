@@ -18,8 +18,8 @@ function Ask({ one, acts }) {
   return h(
     "p",
     { class: "order" },
-    h("button", { type: "button", class: "quiet", "aria-describedby": `o-${one.name}`, onClick: () => acts.piece.first(one.name) },
-      h("span", { class: "spoken" }, `${one.label} `), "was cut first"),
-    h("span", { class: "help", id: `o-${one.name}` }, "Say so if it was: what gives way then gives way to it."),
+    h("button", { type: "button", class: "key", "aria-describedby": `o-${one.name}`, onClick: () => acts.piece.first(one.name) },
+      h("span", { class: "spoken" }, `${one.label}: `), "This was cut first"),
+    h("span", { class: "help", id: `o-${one.name}` }, "If so, the rest follows it instead."),
   );
 }
