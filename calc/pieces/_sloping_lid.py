@@ -2,11 +2,11 @@
 
 from typing import Any
 
-from calc import trig
 from calc.bench import MARKS
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.pieces._asked import ask, up
+from calc.sums._swing import to_arris, turns_past
 
 NOTE = {"what": "note", "length": "note_length", "width": "note_width", "halved": "halved", "narrowed": "narrowed"}
 HINGE = {"length": "depth", "strip": "leaf", "knuckle": "knuckle"}
@@ -32,24 +32,16 @@ def down(depth: Any, rabbet: Any, secant: Any, strip_under: Any) -> Any:
 
 
 def swing(down: Any, kerf: Any, lid_thickness: Any) -> Any:
-    """How far the front's inner arris stands from the hinge pin.
-
-    The pin stands level with the upper face over the middle of the kerf; the arris lies on the lid's under face.
-    """
-    away = down - kerf / 2
-    return trig.sqrt(away * away + lid_thickness * lid_thickness)
+    """How far the front's inner arris stands from the hinge pin."""
+    return to_arris(down - kerf / 2, lid_thickness)
 
 
 def batten_long(
     down: Any, swing: Any, kerf: Any, clearance: Any, lid_thickness: Any, batten_thickness: Any, batten_width: Any
 ) -> Any:
-    """How long the battens may be and still swing past the front: their lower front corners stay nearer the pin.
-
-    Distances from the pin, along the slope and square to it. Refusal where they would be shorter than they are wide.
-    """
-    below = lid_thickness + batten_thickness
-    reach = swing - clearance if down > kerf / 2 else 0
-    long = trig.sqrt(max(0, reach * reach - below * below)) - kerf / 2 - clearance
+    """How long the battens may be and still swing past the front; Refusal where that is less than they are wide."""
+    along = turns_past(swing, down - kerf / 2, lid_thickness, batten_thickness, clearance)
+    long = along - kerf / 2 - clearance
     if long < batten_width:
         say = "the moving lid is too short to carry battens inside the box"
         raise Refusal(say, "give the sides more depth, or choose a hinge with narrower leaves", "depth")

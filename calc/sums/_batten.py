@@ -3,27 +3,16 @@
 from fractions import Fraction
 from typing import Any
 
-from calc import trig
 from calc.declare import Values
 from calc.discover import find
 from calc.errors import Refusal
 from calc.show import plain
+from calc.sums._swing import to_arris, turns_past
 
 WAYS = {"either": (2, "both ways"), "swells": (1, "away from the fast one"), "shrinks": (1, "towards the fast one")}
 NAIL = ("nail", "length", "into", "left", "diameter", "hole", "drill", "thickness_from")
 NO_NAIL = {**dict.fromkeys(NAIL), "nail": "none of this kind stays inside"}
 Row = dict[str, Any]
-
-
-def swung(away: Any, lid: Any, batten: Any, clearance: Any) -> tuple[Any, Any]:
-    """From the pin to the front's inner arris, and how far along the lid a batten may reach to turn past it.
-
-    The pin is level with the lid's upper face. `away` is along the lid from the pin to the front's inner face; the
-    batten's lower corner must stay nearer the pin than the arris, by the clearance. 0 where no batten does.
-    """
-    swing, below = trig.sqrt(away * away + lid * lid), lid + batten
-    reach = swing - clearance if away > 0 else 0
-    return swing, trig.sqrt(max(0, reach * reach - below * below))
 
 
 def work(width: Fraction, thickness: Fraction, near: Fraction, far: Fraction | None, **more: Any) -> Values:
@@ -51,8 +40,9 @@ def _front(width: Fraction, lid: Fraction, thick: Fraction, more: Values) -> Val
         return {"swing": None, "reaches": None}
     if more["front"] >= width:
         raise Refusal("the front stands beyond the end of the lid", f"give less than {plain(width, 1)} mm", "front")
-    swing, along = swung(more["front"] + more["kerf"] / 2, lid, thick, more["clearance"])
-    return {"swing": swing, "reaches": along - more["kerf"] / 2}
+    away = more["front"] + more["kerf"] / 2
+    swing = to_arris(away, lid)
+    return {"swing": swing, "reaches": turns_past(swing, away, lid, thick, more["clearance"]) - more["kerf"] / 2}
 
 
 def _nail(held: Fraction, second: Fraction, more: Values) -> Values:
