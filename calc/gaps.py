@@ -4,13 +4,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from calc import show
-from calc.acts import cuttable
+from calc.acts import cuttable, uncut
 from calc.bench import Bench
-from calc.cells import entry
+from calc.cells import entry, printed
 from calc.errors import listed
 from calc.moves import HAIR, room
 from calc.roots import reach
-from calc.settle import Settled
+from calc.settle import Settled, settle
 from calc.show import NOISE
 from calc.size import Match, Size
 from calc.supposing import miss_if
@@ -73,12 +73,22 @@ def _gap(settled: Settled, size: Size, amount: Number) -> Gap:
 
 def _choices(settled: Settled, size: Size, amount: Number) -> list[Choice]:
     """Trim the part, or make it again; or cut another part differently; or leave it."""
-    own = entry(size.kind, settled.cuts[size.name] - amount, settled.bench)
-    take = f"Take {measured(size.kind, amount, settled.bench)} off the {size.part}"
-    again = f"Make the {size.part} again, with the {settled.piece.labels[size.name]} {own}"
+    mend = _trimmed(settled, size, amount) if amount > 0 and size.kind != "angle" else _anew(settled, size, amount)
     trims = [one for name in size.yields.trims if (one := _trim(settled, size, name))]
-    mend = Choice(take if amount > 0 and size.kind != "angle" else again, size.name, own)
     return [mend, *trims, Choice("Leave it as it is")]
+
+
+def _trimmed(settled: Settled, size: Size, amount: Number) -> Choice:
+    text = entry(size.kind, settled.cuts[size.name] - amount, settled.bench)
+    return Choice(f"Take {measured(size.kind, amount, settled.bench)} off the {size.part}", size.name, text)
+
+
+def _anew(settled: Settled, size: Size, amount: Number) -> Choice:
+    """The part made again as it would be were it still to be cut, so that what gave way to it is as it was given."""
+    without = settle(settled.piece, uncut(settled.piece, settled.record, size.name))
+    value = without.values.get(size.name, settled.cuts[size.name] - amount)
+    named = f"the {settled.piece.labels[size.name]} {_shown(settled, size.name, value)}"
+    return Choice(f"Make the {size.part} again, with {named}", size.name, entry(size.kind, value, settled.bench))
 
 
 def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
@@ -95,7 +105,13 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     kind, label = asked.kind, settled.piece.labels[name]
     text = entry(kind, found.value, settled.bench)
     take = f"Take {measured(kind, now - found.value, settled.bench)} off the {label}"
-    return Choice(take if made else f"Make the {label} {text}", name, text)
+    return Choice(take if made else f"Make the {label} {_shown(settled, name, found.value)}", name, text)
+
+
+def _shown(settled: Settled, name: str, value: Number) -> str:
+    """A size as it is set on the maker's rule, with what is over or short of the mark."""
+    shown = printed(settled.kinds[name], value, settled.bench)
+    return f"{shown.text}, {shown.left}" if shown.left else shown.text
 
 
 def alike(settled: Settled) -> tuple[Alike, ...]:

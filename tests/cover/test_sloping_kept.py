@@ -214,8 +214,21 @@ def test_an_inside_too_wide_goes_into_bottom_back_and_lid() -> None:
         Fraction(467, 2), Fraction(401, 2), Fraction(491, 2), 232,
     ]  # fmt: skip
     assert says(after) == ["The front is 1.50 mm short, and the sides stand proud of it, both ends together."]
-    assert offers(after)[1] == "Make the thickness of the sides 15.25 mm"
+    assert offers(after)[1] == "Make the thickness of the sides 15 mm, strong by 0.25 mm"
     assert not says(settle(BOX, acts.cut(BOX, after.record, "side_thickness", "15.25")))
+
+
+def test_a_lid_far_too_small_is_made_again_as_it_was_drawn() -> None:
+    """27 mm typed for the lid narrows the box as far as it can; made again, the lid fits the box as it was given.
+
+    By hand: 200 + 2 * 16 + 2 * 6 = 244; not 40 + 2 * 16 = 72, which is the lid of the narrowest box that can be asked.
+    """
+    small = box(("lid_wide", "27"))
+    again = gaps(small)[0].choices[0]
+    assert again.say == "Make the lid again, with the lid side to side 244 mm"
+    after = settle(BOX, acts.cut(BOX, small.record, again.name, again.text))
+    assert not gaps(after)
+    assert after.values["inside_width"] == 200
 
 
 def test_a_front_planed_too_low_is_a_gap_under_the_lid_once_the_sides_are_sawn() -> None:
@@ -228,7 +241,7 @@ def test_a_front_planed_too_low_is_a_gap_under_the_lid_once_the_sides_are_sawn()
     after = box(*sawn, ("front_inner", "171 2/3"))
     assert says(after) == ["The front leaves a gap of 1.00 mm under the lid at its inner face."]
     assert offers(after) == [
-        "Make the front again, with the front height at its inner face 172.666667 mm",
+        "Make the front again, with the front height at its inner face 173 mm, scant by 0.33 mm",
         "Take 1.06 mm off the height of the front edge",
         "Leave it as it is",
     ]
