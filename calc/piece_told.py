@@ -13,15 +13,14 @@ from calc.exploded import DRAWN
 from calc.gaps import Alike, Gap, alike, gaps, measured
 from calc.settle import Settled
 from calc.size import CUT_KINDS
-from calc.why import result
+from calc.why import result, unsaid
 from calc.working import working
 
 
 def told(settled: Settled) -> dict[str, Any]:
     """Everything that stands: givens, sizes, what gave way, what does not fit, what cannot be used.
 
-    first: the cuts that the maker says came first, the first of all in front; contested: those that would change
-    something if they had.
+    first: the cuts said to have come first; contested: those that would change something if they had.
     """
     piece = settled.piece
     return {
@@ -88,6 +87,7 @@ def _given(settled: Settled, name: str) -> dict[str, Any]:
         "typed": typed.text if typed else "",
         "read": reading.read if reading else "",
         "for": settled.took.get(name, ""),
+        "unsaid": unsaid(settled, name),
         **_cell(settled, name),
     }
 

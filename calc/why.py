@@ -47,6 +47,17 @@ def why(settled: Settled, name: str) -> Why:
     )
 
 
+def unsaid(settled: Settled, name: str) -> list[str]:
+    """The sizes of which nothing is said because this given was left out; none where it was not, or is worked out."""
+    if settled.values.get(name, "") is not None:
+        return []
+    found = {name}
+    for step in settled.piece.plan.steps:
+        if settled.values.get(step.name, "") is None and not found.isdisjoint(step.needs):
+            found.add(step.name)
+    return [size for size in settled.piece.sizes if size in found]
+
+
 def _leading(settled: Settled, name: str) -> set[str]:
     """The name and all that its value was worked out from, as far back as what was given or cut."""
     found, ahead = {name}, [name]

@@ -67,6 +67,8 @@ export interface Stands extends Cell {
   typed: string;
   read?: string;
   for?: string;
+  /** The sizes of which nothing is said because this was left out. */
+  unsaid?: string[];
   entry: string;
 }
 

@@ -1,5 +1,7 @@
 /** What an entry changed, as it is read aloud and as it stands beside each size. */
 
+import { listed } from "./words.mjs";
+
 /**
  * The sizes that read differently now; a difference too small to be seen is none.
  * @param {import("./shapes-piece").Told | null} changed
@@ -62,4 +64,19 @@ function isGiven({ state }) {
 export function planned(state, name) {
   const one = cuttable(state).find((each) => each.name === name);
   return one?.entry || one?.text || "";
+}
+
+/** What must be decided before the piece is whole, by label: no given that may be left out, and of "any two of" only what is
+ * wanted beside those given. @param {import("./shapes").State} state @returns {string[]} */
+export function undecided({ settled, sum }) {
+  const told = settled?.told;
+  if (!told || !sum) return [];
+  const { names, count } = sum.any_of ?? { names: [], count: 0 };
+  const label = (/** @type {{ label: string }} */ one) => one.label.toLowerCase();
+  const optional = new Set(sum.givens.filter((one) => one.optional).map((one) => one.name));
+  const open = told.givens.filter((one) => one.state === "undecided" && !names.includes(one.name) && (one.typed.trim() === "?" || !optional.has(one.name)));
+  const some = told.givens.filter((one) => names.includes(one.name));
+  const wanted = count - some.filter((one) => ["given", "cut", "yielded"].includes(one.state)).length;
+  const free = some.filter((one) => !["given", "cut", "yielded"].includes(one.state));
+  return [...open.map(label), ...(wanted > 0 ? [`${wanted > 1 ? "two" : "one"} of ${listed(free.map(label), "or")}`] : [])];
 }

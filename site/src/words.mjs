@@ -52,6 +52,11 @@ export const GROUPS = new Map(
   ALIKE.flatMap((line, at) => line.split(" ").map((word) => /** @type {const} */ ([stem(word), at]))),
 );
 
+/** Things in a row as they are spoken. @param {string[]} things @param {string} [or] */
+export function listed(things, or = "and") {
+  return things.length > 1 ? `${things.slice(0, -1).join(", ")} ${or} ${things.at(-1)}` : things.join("");
+}
+
 /** The telling words of a text; all of them when none tells.
  * @param {string} text @returns {string[]} */
 export function words(text) {

@@ -26,7 +26,7 @@ export function Note({ given, facts, acts }) {
   return h(
     "p",
     { class: "note", id: `n-${given.name}` },
-    facts.refusal || h(Help, { given }),
+    facts.refusal || h(Help, { given, unsaid: facts.unsaid }),
     facts.aside &&
       h(
         "span",
@@ -37,8 +37,8 @@ export function Note({ given, facts, acts }) {
   );
 }
 
-/** The range, and what an empty field means, after how it is got. @param {{ given: Given }} props */
-function Help({ given }) {
+/** The range, and what an empty field means, after how it is got. @param {{ given: Given, unsaid: string }} props */
+function Help({ given, unsaid }) {
   const { help, limit, default: meant, default_why: why, optional } = given;
   return h(
     "span",
@@ -46,6 +46,6 @@ function Help({ given }) {
     help,
     limit.text && ` ${limit.text.charAt(0).toUpperCase()}${limit.text.slice(1)}.`,
     meant && ` Left empty: ${meant}${why ? `, ${why.replace(/\.$/, "")}` : ""}.`,
-    optional && !meant && " May be left empty.",
+    optional && !meant && (unsaid ? ` Left empty, so nothing is said of ${unsaid}.` : " May be left empty."),
   );
 }

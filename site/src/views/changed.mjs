@@ -1,6 +1,7 @@
 import { h } from "preact";
 import { undoing } from "../state-acted.mjs";
-import { labelling, seen, whole } from "../state-told.mjs";
+import { labelling, seen, undecided, whole } from "../state-told.mjs";
+import { listed } from "../words.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
 
@@ -28,8 +29,8 @@ export function Misfits({ state, acts }) {
   if (!told) return null;
   const gaps = told.gaps.filter((one) => !state.changed?.changes.gaps.some(({ name }) => name === one.name));
   const says = [...told.alike.filter((one) => !one.fits), ...told.broken, ...told.impossible].map(({ say }) => say);
-  const open = told.givens.filter((one) => one.state === "undecided" && one.text === "not decided yet").map((one) => one.label.toLowerCase());
-  if (!told.whole && !says.length && open.length) says.push(`Not decided yet: ${open.slice(0, 6).join(", ")}${open.length > 6 ? " …" : ""}.`);
+  const open = undecided(state);
+  if (!told.whole && !says.length && open.length) says.push(`Not decided yet: ${listed(open)}.`);
   return h(Gaps, { gaps, says, acts });
 }
 

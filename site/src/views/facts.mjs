@@ -6,10 +6,13 @@
 
 import { EXAMPLE, setAside } from "../state-entry.mjs";
 import { currentKey } from "../state.mjs";
+import { labelling } from "../state-told.mjs";
+import { listed } from "../words.mjs";
+import { sorted } from "./settled.mjs";
 
-/** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string }} Facts */
+/** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string, unsaid: string }} Facts */
 
-/** `aside`: a text of one's own that does not count because others were typed after it. `answered`: the answer in its place.
+/** `unsaid`: the answers that are missing because it is left empty. `aside`: a text of one's own that does not count because others were typed after it. `answered`: the answer in its place.
  * @param {State} state @param {Given} given @returns {Facts} */
 export function factsOf(state, given) {
   const { name } = given;
@@ -23,7 +26,15 @@ export function factsOf(state, given) {
     from: open ? "" : (state.entry.origin[name] ?? ""),
     refusal: refusal ? sentence(refusal) : "",
     read: reading(state, name),
+    unsaid: unsaid(state, given),
   };
+}
+
+/** @param {State} state @param {Given} given */
+function unsaid(state, { name }) {
+  const names = state.settled?.told?.givens.find((one) => one.name === name)?.unsaid ?? [];
+  const isAsked = !!state.sum && sorted(state.sum).asked.some((one) => one.name === name);
+  return isAsked ? listed(names.map((one) => labelling(state)(one).toLowerCase())) : "";
 }
 
 /** A refusal without its field's name, for beside the field. @param {import("../shapes").Refusal} refusal */

@@ -2,6 +2,7 @@
 
 import { h } from "preact";
 import { borrowed } from "../state-entry.mjs";
+import { listed } from "../words.mjs";
 import { Undo } from "./changed.mjs";
 
 /**
@@ -27,11 +28,6 @@ export function Story({ sum, state }) {
     { class: "story" },
     names.length > 0 && h("strong", null, `Still using the example’s ${listed(labels)}.`),
   );
-}
-
-/** @param {string[]} words */
-function listed(words) {
-  return words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join("");
 }
 
 /** @param {{ state: import("../shapes").State, acts: import("../shapes").Acts }} props */
