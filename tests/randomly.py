@@ -2,22 +2,31 @@
 
 import json
 from collections.abc import Sequence
+from fractions import Fraction
 
-from building import begun
+from building import METRIC, begun, numbers
 from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
 
 from calc import acts
+from calc.bench import Bench
+from calc.changes import changes
 from calc.errors import Refusal
 from calc.kinds import Choice
 from calc.piece import Piece
-from calc.piece_told import answered, told
+from calc.piece_told import answered, changed, told
 from calc.record import Record, undo
 from calc.saved import from_json, to_json
 from calc.settle import Settled, settle
 from calc.size import CUT_KINDS
 
+Entry = tuple[str, ...]
 WILD = ["0", "1", "3", "1/64 in", "12 in", "200", "19 m", "45°", "0.001 mm", "?", "", "wide"]
+
+
+def sized(low: int, high: int) -> SearchStrategy[Fraction]:
+    """Lengths in millimetres, in quarters."""
+    return st.integers(low * 4, high * 4).map(lambda quarters: Fraction(quarters, 4))
 
 
 def cuts_of(piece: Piece) -> list[str]:
@@ -32,7 +41,7 @@ def near(piece: Piece, plain: Settled, name: str) -> SearchStrategy[str]:
     return off.map(lambda size: f"{size:.2f}{'°' if kind == 'angle' else ' mm'}")
 
 
-def entries(piece: Piece, plain: Settled) -> SearchStrategy[tuple[str, ...]]:
+def entries(piece: Piece, plain: Settled) -> SearchStrategy[Entry]:
     """One thing to do, sensible or not."""
     cuts, givens = cuts_of(piece), [one.name for one in piece.givens]
     names = st.sampled_from([*givens, *piece.sizes, "nothing"])
@@ -53,28 +62,44 @@ def _typed(piece: Piece, plain: Settled, name: str) -> SearchStrategy[str]:
     return near(piece, plain, name) if asked.kind in CUT_KINDS else st.sampled_from(["1", "2", "25", "25 kg"])
 
 
-def walked(piece: Piece, example: dict[str, str], acted: Sequence[tuple[str, ...]]) -> None:
-    """Each entry is made or refused in words; what stands after it is whole; and undone to the first it is the same."""
-    record = begun(piece, **example)
+def starts(piece: Piece, example: dict[str, str]) -> SearchStrategy[Record]:
+    """The example, or nothing given yet, on a bench in inches or in millimetres."""
+    empty = st.sampled_from([METRIC, Bench()]).map(lambda bench: Record(piece.id, bench=bench))
+    return st.just(begun(piece, **example)) | empty
+
+
+def walked(piece: Piece, record: Record, acted: Sequence[Entry]) -> None:
+    """Each entry is made or refused in words; what stands after it is whole, and what it changed can be told."""
+    before = settle(piece, record)
+    for entry in acted:
+        record = act(piece, record, entry)
+        after = settle(piece, record)
+        whole(after)
+        changed(changes(before, after), before, after)
+        before = after
+
+
+def undone(piece: Piece, record: Record, acted: Sequence[Entry]) -> None:
+    """After each undo the same bytes as before the entry, and the same sizes; saved and opened the same piece."""
     states = [record]
-    for name, *words in acted:
-        record = _act(piece, record, name, *words)
-        whole(settle(piece, record))
+    for entry in acted:
+        record = act(piece, record, entry)
         states += [record] if record is not states[-1] else []
     for state in reversed(states):
-        assert to_json(record) == to_json(state)
         assert from_json(to_json(record)) == record
+        assert to_json(record) == to_json(state)
+        assert numbers(settle(piece, record)) == numbers(settle(piece, state))
         record = undo(record) if state is not states[0] else record
 
 
-def _act(piece: Piece, record: Record, name: str, *words: str) -> Record:
+def act(piece: Piece, record: Record, entry: Entry) -> Record:
+    """The record after an entry; as it was, and a whole sentence, where that is refused."""
     said = ""
     try:
-        found: Record = getattr(acts, name)(piece, record, *words)
-        return found
+        return undo(record) if entry == ("undo",) else getattr(acts, entry[0])(piece, record, *entry[1:])
     except Refusal as refusal:
         said = refusal.say and refusal.instead
-    assert said, (name, words)
+    assert said, entry
     return record
 
 

@@ -8,6 +8,7 @@ from building import begun, numbers
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
+from randomly import act
 from toys import REST, TRAY, millimetres
 
 from calc import acts
@@ -39,17 +40,6 @@ def entries(piece: Piece) -> SearchStrategy[tuple[str, ...]]:
         | st.tuples(st.sampled_from(["uncut", "first"]), names)
         | st.just(("undo",))
     )
-
-
-def act(piece: Piece, record: Record, entry: tuple[str, ...]) -> Record:
-    """The record after an entry; as it was, and a whole sentence, where that is refused."""
-    said = ""
-    try:
-        return undo(record) if entry == ("undo",) else getattr(acts, entry[0])(piece, record, *entry[1:])
-    except Refusal as refusal:
-        said = refusal.say and refusal.instead
-    assert said, entry
-    return record
 
 
 def holds(settled: Settled) -> None:

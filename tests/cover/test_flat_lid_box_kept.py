@@ -1,0 +1,40 @@
+"""The flat-lid box kept true while it is built: what gives way, and what is said where nothing does."""
+
+from examples import Example, says
+
+from calc.gaps import alike
+
+BOX = Example("flat-lid-box")
+
+
+def test_a_box_that_came_out_narrower_has_its_lid_follow() -> None:
+    """Front cut to 242 mm instead of 244: inside 218, lid 254, bottom 229, battens 214 over all."""
+    after = BOX.cut(("front_long", "242"))
+    assert not says(after)
+    assert [after.values[name] for name in ("inside_wide", "lid_long", "bottom_long", "battens_over")] == [
+        218, 254, 229, 214,
+    ]  # fmt: skip
+    assert after.took == {"width": "front_long"}
+
+
+def test_a_lid_cut_already_hangs_less_far_over_and_then_leaves_the_sides_bare() -> None:
+    """Lid 256 on a box of 250: 3 mm each end. On a box of 260 nothing hangs over, and 4 mm are missing."""
+    assert BOX.cut(("front_long", "250"), ("lid_long", "256")).values["end_overhang"] == 3
+    after = BOX.cut(("front_long", "260"), ("lid_long", "256"))
+    assert says(after) == ["The lid leaves 4.00 mm of the sides bare, both together."]
+
+
+def test_battens_on_the_lid_use_up_their_clearance_and_are_then_too_long() -> None:
+    """136 mm long in 138 mm: 1 mm each end. In 136 mm the least, 0.5 mm each end, is 1 mm too much."""
+    assert BOX.cut(("side_long", "150"), ("batten_long", "136")).values["clearance"] == 1
+    after = BOX.cut(("side_long", "148"), ("batten_long", "136"))
+    assert says(after) == ["The batten is 1.00 mm too long to go in between front and back."]
+
+
+def test_walls_of_unlike_height_are_told() -> None:
+    """A tenth is let pass, half a millimetre is not."""
+    first = ("front_high", "72")
+    assert not says(BOX.cut(first, ("back_high", "71.9")))
+    after = BOX.cut(first, ("back_high", "71.5"))
+    assert says(after) == ["The back is 0.50 mm less than the other."]
+    assert [one.fits for one in alike(after)] == [False, True, True]

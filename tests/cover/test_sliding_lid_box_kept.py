@@ -1,0 +1,54 @@
+"""The sliding-lid box kept true while it is built: what gives way, and what is said where nothing does."""
+
+from fractions import Fraction
+
+import pytest
+from examples import Example, says
+
+from calc.gaps import alike
+
+BOX = Example("sliding-lid-box")
+
+
+def test_a_box_that_came_out_narrower_has_its_lid_follow() -> None:
+    """Front cut to 75 mm instead of 76: the lid is narrower by 1 mm less what it swells."""
+    after = BOX.cut(("front_long", "75"))
+    assert not says(after)
+    swelled = 1 + float(BOX.plain.values["swells"]) / 100
+    assert float(after.values["lid_wide"]) == pytest.approx(74.5 / swelled)
+
+
+def test_a_lid_cut_already_uses_up_its_room_and_then_binds() -> None:
+    """75.5 mm at the dampest: in 75.7 mm it leaves 0.2; in 74.5 mm it is 1 mm too wide then, 0.99 now."""
+    (lid,) = BOX.as_worked_out("lid_wide")
+    assert float(BOX.cut(("front_long", "75.7"), lid).values["spare"]) == pytest.approx(0.2, abs=1e-6)
+    assert says(BOX.cut(("front_long", "74.5"), lid)) == ["The lid is 0.99 mm too wide, and binds in damp weather."]
+
+
+def test_a_lid_too_long_uses_its_clearance_and_then_stands_over() -> None:
+    """217.5 leaves half a millimetre at the back; 220 leaves none and stands 2 mm over the front."""
+    assert BOX.cut(("lid_long", "217.5")).values["end_clearance"] == Fraction(1, 2)
+    after = BOX.cut(("lid_long", "220"))
+    assert (after.values["end_clearance"], after.values["overhang"]) == (0, 2)
+    assert not says(after)
+
+
+def test_a_lid_too_short_for_a_box_that_stands_leaves_a_gap() -> None:
+    """Four millimetres of clearance are the most: 217 + 1 - 4 = 214, and 213 leaves 1 mm at the front."""
+    assert says(BOX.cut(("side_long", "224"), ("lid_long", "213"))) == ["The lid leaves a gap of 1.00 mm at the front."]
+
+
+def test_a_groove_ploughed_too_low_lowers_the_front_that_is_open() -> None:
+    """7 mm down instead of 6: the lid lies 1 mm below the top, and all stands 1 mm higher to keep the room."""
+    after = BOX.cut(("lip", "7"))
+    assert not says(after)
+    assert [after.values[name] for name in ("sunk", "side_high", "front_high", "back_lip")] == [1, 59, 46, 7]
+
+
+def test_grooves_that_do_not_meet_are_told() -> None:
+    """A tenth is let pass, half a millimetre is not."""
+    first = ("lip", "6")
+    assert not says(BOX.cut(first, ("second_lip", "6.1")))
+    after = BOX.cut(first, ("second_lip", "6.5"))
+    assert says(after) == ["The second side has its groove 0.50 mm more than the other."]
+    assert [one.fits for one in alike(after)] == [True, False, True, True]

@@ -1,0 +1,55 @@
+"""The splayed tray kept true while it is built: what gives way, what is said, and one asked for backwards."""
+
+import math
+
+import pytest
+from examples import Example, says
+
+from calc.backwards import backwards
+from calc.probe import of_piece
+
+TRAY = Example("splayed-tray")
+
+
+def test_an_outside_asked_for_is_found_backwards() -> None:
+    """A maker who knows the outside at the top has the inside at the bottom worked out."""
+    wanted = float(TRAY.plain.values["outside_long"]) + 10
+    found = backwards(of_piece(TRAY.plain, "outside_long"), f"{wanted:.6f} mm", "long")
+    assert found.reached
+    assert float(found.found.value) == pytest.approx(270, abs=1e-4)
+
+
+def test_a_side_sawn_short_makes_the_bottom_shorter() -> None:
+    """2 mm off both long sides before the bottom is cut: the floor is 258 long, and nothing else moves."""
+    after = TRAY.cut(("long_side", f"{float(TRAY.plain.values['long_side']) - 2:.9f} mm"))
+    assert not says(after)
+    assert float(after.values["bottom_long"]) == pytest.approx(258, abs=1e-6)
+    assert float(after.values["bottom_wide"]) == pytest.approx(170, abs=1e-6)
+
+
+def test_a_bottom_planed_small_sinks_and_then_leaves_a_gap() -> None:
+    """The sides nailed up, the bottom comes out 1 mm short: by hand it sinks 0.5/tan 15° = 1.866 mm of its 3, and is
+    1 mm narrower too; 2 mm short it would have to sink 3.73, and only 3 are there."""
+    made = TRAY.as_worked_out("long_side", "end_side", "side_wide")
+    after = TRAY.cut(*made, ("bottom_long", "259"))
+    assert not says(after)
+    assert float(after.givens["bottom_up"]) == pytest.approx(3 - 0.5 / math.tan(math.radians(15)), abs=1e-4)
+    assert float(after.values["bottom_wide"]) == pytest.approx(169, abs=1e-4)
+    assert any("leaves gaps at the ends" in say for say in says(TRAY.cut(*made, ("bottom_long", "258"))))
+
+
+def test_ends_sawn_at_another_angle_make_the_sides_lean_as_they_were_sawn() -> None:
+    """tan(face) = sin(lean): sawn at 14° the sides lean by asin(tan 14°) = 14.44°."""
+    after = TRAY.cut(("face_cut", "14°"))
+    assert not says(after)
+    assert float(after.givens["lean"]) == pytest.approx(math.degrees(math.asin(math.tan(math.radians(14)))), abs=1e-6)
+
+
+def test_a_second_side_unlike_the_first_says_so() -> None:
+    """With the first cut, 0.4 mm is let pass and 1 mm is not."""
+    first = TRAY.as_worked_out("long_side")
+    longer = [("second_long", f"{float(TRAY.plain.values['long_side']) + off:.9f} mm") for off in (0.4, 1)]
+    assert not says(TRAY.cut(*first, longer[0]))
+    assert says(TRAY.cut(*first, ("long", "260"), longer[1])) == [
+        "The second long side is 1.00 mm longer than the first."
+    ]

@@ -1,0 +1,83 @@
+"""The splayed tray in space: the room inside, the wood, the corners and the hand holes, over its range."""
+
+import math
+from fractions import Fraction
+from typing import Any
+
+import manifold3d
+import numpy as np
+import pytest
+from examples import Example
+from hypothesis import given
+from hypothesis import strategies as st
+from randomly import sized
+from wood import body
+
+from calc.solid import volume
+
+TRAY = Example("splayed-tray")
+TRAYS = st.fixed_dictionaries(
+    {
+        "stock_width": sized(120, 300),
+        "stock_thickness": sized(6, 20),
+        "long": sized(150, 500),
+        "wide": sized(150, 400),
+        "height": sized(80, 160),
+        "lean": st.integers(3, 40).map(Fraction),
+        "corners": st.sampled_from(["butt", "mitre"]),
+        "edges": st.sampled_from(["level", "square"]),
+        "handles": st.sampled_from(["holes", "none"]),
+        "bottom_up": sized(0, 8),
+        "species": st.just("ash-white"),
+    }
+)
+
+
+@given(TRAYS)
+def test_the_room_inside_is_a_prismatoid_and_a_mesh(givens: dict[str, Any]) -> None:
+    """h/6 (floor + 4 · middle + rim), and the hull that manifold3d finds about the corners of floor and rim."""
+    v = TRAY.of(**givens)
+    sizes = [[float(v[name]) for name in pair] for pair in (("long", "wide"), ("top_long", "top_wide"))]
+    (long, wide), (top_long, top_wide) = sizes
+    deep = float(v["inside_deep"])
+    middle = (long + top_long) * (wide + top_wide) / 4
+    assert deep / 6 * (long * wide + 4 * middle + top_long * top_wide) == pytest.approx(float(v["volume"]))
+    corners = [
+        (x * b / 2, y * a / 2, z) for (a, b), z in zip(sizes, (0, deep), strict=True) for x in (-1, 1) for y in (-1, 1)
+    ]
+    assert manifold3d.Manifold.hull_points(np.array(corners)).volume() == pytest.approx(float(v["volume"]), rel=1e-6)
+
+
+@given(TRAYS)
+def test_the_wood_is_that_of_its_solids_and_weighs_as_much(givens: dict[str, Any]) -> None:
+    """The solids come to the wood answered, hand holes not taken out; times density, to the weight."""
+    v = TRAY.of(**givens)
+    assert TRAY.piece.solids
+    wood = sum(volume(one) for one in TRAY.piece.solids(v))
+    assert wood == pytest.approx(float(v["wood_volume"]), rel=1e-9)
+    assert float(v["weight"]) == pytest.approx(wood / 1e9 * float(v["density"]), rel=1e-9)
+
+
+@given(TRAYS)
+def test_the_corners_of_neighbours_meet(givens: dict[str, Any]) -> None:
+    """Of each end two faces' worth of corners lie on the long sides: no gap, and no wood in common."""
+    v = TRAY.of(**givens)
+    assert TRAY.piece.solids
+    bodies = [body(one) for one in TRAY.piece.solids(v)]
+    for at, one in enumerate(bodies):
+        for other in bodies[at + 1 :]:
+            assert (one ^ other).volume() < 1e-6 * min(one.volume(), other.volume())
+    swelled = [one.scale([1 + 1e-6] * 3) for one in bodies]
+    apart = [one.min_gap(other, 10.0) for one in swelled[:2] for other in swelled[2:]]
+    assert max(apart) < 1e-3
+
+
+@given(TRAYS)
+def test_hand_holes_have_wood_all_round(givens: dict[str, Any]) -> None:
+    """Beside a hole there are 15 mm of the inner face, and the floor lies below it."""
+    v = TRAY.of(**givens | {"handles": "holes"})
+    lean = math.radians(float(v["lean"]))
+    low = float(v["hand_down"] + v["hand_wide"]) * math.cos(lean)
+    there = float(v["top_wide"]) - 2 * low * math.tan(lean)
+    assert there - float(v["hand_long"]) >= 30 - 1e-9
+    assert float(v["inside_deep"]) - low >= 5 * math.cos(lean) - 1e-9
