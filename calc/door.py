@@ -7,6 +7,7 @@ Other ops: "hello", and those of `calc.door_pieces`.
 """
 
 import json
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -15,12 +16,21 @@ from calc.bench import Bench
 from calc.discover import everything, find
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
+from calc.saved import OURS
+
+DEEPEST = 20
+"""How deep a request may be nested; none of ours goes past six. A browser's Python has little room to go deeper in."""
+TEXT = re.compile(r'"[^"\\]*(?:\\.[^"\\]*)*"')
+LAST_ID = re.compile(r'"id": ?(\d+)}\s*$')
 
 
 def handle(request: str) -> str:
     """Answer one request; whatever goes wrong is a reply with a sentence, never an exception."""
     number = None
     try:
+        if deep(request):
+            number = int(found[1]) if (found := LAST_ID.search(request)) else None
+            raise Refusal("this is damaged, or no piece", OURS)
         told = json.loads(request)
         number = told.get("id") if isinstance(told.get("id"), int | str) else None
         return _reply(number, _OPS[told["op"]](told))
@@ -31,6 +41,20 @@ def handle(request: str) -> str:
         return _reply(number, {"ok": False, "refusals": [refusal(one)], "givens": {}})
     except Exception as fault:  # a defect of ours: said, not hidden, and the page goes on
         return _reply(number, {"ok": False, "refusals": [], "givens": {}, "fault": f"{type(fault).__name__}: {fault}"})
+
+
+def deep(text: str) -> bool:
+    """True where JSON is nested deeper than anything of ours, found without going into it.
+
+    >>> deep('{"a": [1, "[[[[[[[[[[[[[[[[[[[[["]}'), deep("[" * 21)
+    (False, True)
+    """
+    depth = 0
+    for sign in re.findall(r"[][{}]", TEXT.sub("", text)):
+        depth += 1 if sign in "[{" else -1
+        if depth > DEEPEST:
+            return True
+    return False
 
 
 def _reply(number: object, reply: Mapping[str, Any]) -> str:

@@ -21,7 +21,7 @@ from calc.piece_told import answered, changed
 from calc.piece_told import told as stands
 from calc.probe import Probe, of_piece, of_sum
 from calc.record import Record, undo
-from calc.saved import from_plain, to_plain
+from calc.saved import OURS, from_plain, to_plain
 from calc.settle import Settled, settle
 from calc.why import why as why_this
 
@@ -114,7 +114,7 @@ def _piece(request: Told) -> tuple[Piece, Record]:
     saved = request.get("record")
     record = from_plain(saved) if saved else Record(one.id)
     if record.piece != one.id:
-        raise Refusal(f"this was saved from “{record.piece}”", f"open it as that, or choose a {one.id}", "record")
+        raise Refusal(f"there is no piece called “{record.piece[:40]}” here", OURS)
     return one, record.at(Bench(**request["bench"])) if request.get("bench") else record
 
 
