@@ -79,9 +79,7 @@ def test_a_piece_of_a_kind_not_known_here_is_refused_in_words() -> None:
     assert reply["refusals"][0]["text"].startswith("There is no piece called “__proto__” here; ")
 
 
-@pytest.mark.parametrize(
-    "request_", ["", "{", "[]", "7", "null", '{"id": 3}', '{"id": 3, "op": "launch"}', "[" * 20]
-)
+@pytest.mark.parametrize("request_", ["", "{", "[]", "7", "null", '{"id": 3}', '{"id": 3, "op": "launch"}', "[" * 20])
 def test_a_broken_request_is_a_fault_said_in_the_reply(request_: str) -> None:
     """No exception leaves the door, so that the page goes on."""
     reply = json.loads(door.handle(request_))
