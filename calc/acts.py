@@ -6,7 +6,7 @@ Each returns a new record, or raises a Refusal with a sentence and leaves the ol
 from collections.abc import Mapping
 
 from calc.bench import Bench
-from calc.errors import Refusal, listed
+from calc.errors import Refusal, listed, meant
 from calc.given import Given
 from calc.glyphs import clipped
 from calc.piece import Piece
@@ -22,7 +22,7 @@ def give(piece: Piece, record: Record, name: str, text: str) -> Record:
     """Set a given; "" goes back to its default, "?" leaves it undecided. Raises Refusal, and nothing is changed."""
     given = {one.name: one for one in piece.givens}.get(name)
     if given is None:
-        raise Refusal(f"there is no “{name[:40]}” to give", f"give {listed(list(piece.labels)[:9], 'or')}", name)
+        raise Refusal(f"there is no “{name[:40]}” to give", meant(name, [one.name for one in piece.givens]), name)
     then = record.then("give", name, text)
     if text.strip() not in ("", UNDECIDED):
         _read(given, text, record.bench)
@@ -35,8 +35,7 @@ def cut(piece: Piece, record: Record, name: str, text: str) -> Record:
     """Record what a part really came out at, whether its limit likes it or not. Raises Refusal where it is no size."""
     entry = cuttable(piece).get(name)
     if entry is None:
-        known = listed([one.label.lower() for one in cuttable(piece).values()], "or")
-        raise Refusal(f"“{name[:40]}” is nothing that is cut", f"record the {known}", name)
+        raise Refusal(f"“{name[:40]}” is nothing that is cut", meant(name, list(cuttable(piece))), name)
     try:
         parse(entry, text, record.bench)
     except Refusal as refusal:

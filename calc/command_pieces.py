@@ -56,9 +56,8 @@ def _words(asked: Asked, count: int) -> list[str]:
     """The words after the act; Refusal unless there are as many as it wants."""
     found = asked.words[1:]
     if len(found) != count:
-        raise Refusal(
-            f"{len(found)} words follow “{asked.words[0]}”", f"write tenpenny piece {DOES[asked.words[0]].usage}"
-        )
+        word = "1 word follows" if len(found) == 1 else f"{len(found) or 'no'} words follow"
+        raise Refusal(f"{word} “{asked.words[0]}”", f"write tenpenny piece {DOES[asked.words[0]].usage}")
     return found
 
 

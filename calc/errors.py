@@ -49,3 +49,15 @@ def listed(words: Sequence[str], joint: str = "and") -> str:
     'rise, run and angle'
     """
     return f" {joint} ".join(part for part in (", ".join(words[:-1]), *words[-1:]) if part)
+
+
+def meant(name: str, known: Sequence[str]) -> str:
+    """What to type instead of a name that is none of these: those spelt like it, else the first six.
+
+    >>> meant("lidlong", ["lid_long", "depth"]), meant("sofa", ["tray", "box"])
+    ('perhaps lid_long was meant', 'choose one like tray or box')
+    """
+    import difflib  # only when something was misspelt
+
+    near = difflib.get_close_matches(name[:40], known, cutoff=0.5)
+    return f"perhaps {listed(near, 'or')} was meant" if near else f"choose one like {listed(known[:6], 'or')}"

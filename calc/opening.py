@@ -4,8 +4,8 @@ from dataclasses import asdict, replace
 
 from calc.asking import TITLE, Asked, bench
 from calc.bench import Bench
-from calc.discover import find
-from calc.errors import Refusal
+from calc.discover import find, modules
+from calc.errors import Refusal, meant
 from calc.files import Files
 from calc.piece import Piece
 from calc.record import Record
@@ -21,10 +21,16 @@ def begun(name: str, asked: Asked) -> tuple[Piece, Record]:
 
 def piece_of(name: str) -> Piece:
     """The piece called so; Refusal for a sum, or where there is none."""
+    if name not in modules():
+        raise Refusal(f"there is no piece called “{name[:40]}”", meant(name, _pieces()))
     one = find(name)
     if not isinstance(one, Piece):
         raise Refusal(f"“{one.title}” is a sum, and nothing of it is cut", f"ask it with tenpenny {one.id}")
     return one
+
+
+def _pieces() -> list[str]:
+    return [name for name, module in modules().items() if module.startswith("calc.pieces.")]
 
 
 def opened(name: str, asked: Asked, files: Files) -> tuple[Piece, Record]:
