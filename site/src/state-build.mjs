@@ -20,6 +20,7 @@ const PATIENCE = 700;
  */
 export function makeBuilding(store, python, save) {
   let busy = false;
+  let asked = false;
   let timer = 0;
   let later = () => {};
 
@@ -55,10 +56,14 @@ export function makeBuilding(store, python, save) {
 
   /** Ask until all that waits is taken up, and what is shown is how the piece stands. */
   async function ask() {
+    asked = true;
     if (busy || !store.get().kept) return;
     busy = true;
     try {
-      while (await one());
+      while (asked) {
+        asked = false;
+        while (await one());
+      }
     } finally {
       busy = false;
     }

@@ -13,6 +13,8 @@ const ELSEWHERE = "This piece was changed in another tab as well. Both are kept:
 /** @param {import("./state-store.mjs").Store} store */
 export function makeShelf(store) {
   const tabs = typeof BroadcastChannel === "function" ? new BroadcastChannel("tenpenny pieces") : null;
+  /** When a piece open here was last copied away from another tab's: all that was done before is in that copy. @type {Map<string, number>} */
+  const copies = new Map();
 
   /** The list with this piece as it is now. @param {Kept} kept */
   function list(kept) {
@@ -35,8 +37,10 @@ export function makeShelf(store) {
     const theirs = await recallPiece(kept.id);
     const now = store.get().kept;
     if (theirs && now?.id === kept.id && isSame(theirs, now)) return store.set({ kept: { ...now, rev: theirs.rev } });
+    if (kept.at <= (copies.get(kept.id) ?? 0)) return;
     const open = now?.id === kept.id;
     const mine = stamped(copied(open ? now : kept, titleFor(kept)));
+    if (open) copies.set(kept.id, mine.at);
     if (open) store.set({ kept: mine, notice: ELSEWHERE, spoken: ELSEWHERE, settled: null });
     await save(mine, "");
     store.set({ pieces: await allPieces() });
@@ -74,13 +78,13 @@ export function makeShelf(store) {
   }
 
   /** Another tab has changed a piece: it is read again. All that was entered here is kept before it is told of,
-   * so nothing is lost by that. @param {{ id: string, rev: string }} told @param {() => void} ask */
+   * so nothing is lost by that. What still waits for Python there is taken up there, and told of then. @param {{ id: string, rev: string }} told @param {() => void} ask */
   async function heard({ id, rev }, ask) {
     store.set({ pieces: await allPieces() });
     const now = store.get().kept;
     const found = now?.id === id && now.rev !== rev ? await recallPiece(id) : undefined;
     const still = store.get().kept;
-    if (!found || still?.rev !== now?.rev || now?.pending.length) return;
+    if (!found || still?.rev !== now?.rev || now?.pending.length || found.pending.length) return;
     const notice = found.gone ? "Deleted in another tab; it is still here." : "Changed in another tab.";
     const { sum } = store.get();
     if (sum) store.set({ kept: found, entry: entryOf(found, sum), notice, changed: null, settled: null });
