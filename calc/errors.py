@@ -1,6 +1,6 @@
 """What is said when an entry cannot be used: which field, what is wrong, what to type instead."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -31,6 +31,10 @@ class Refusal(Exception):
         if self.field:
             return self
         return replace(self, field=field, label=label)
+
+    def labelled(self, labels: Mapping[str, str]) -> "Refusal":
+        """The same refusal, its field named as it is on the page."""
+        return replace(self, label=labels.get(self.field, self.label))
 
 
 class Refused(Exception):

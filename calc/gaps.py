@@ -73,14 +73,16 @@ def _gap(settled: Settled, size: Size, amount: Number) -> Gap:
 
 def _choices(settled: Settled, size: Size, amount: Number) -> list[Choice]:
     """Trim the part, or make it again; or cut another part differently; or leave it."""
-    mend = _trimmed(settled, size, amount) if amount > 0 and size.kind != "angle" else _anew(settled, size, amount)
+    wood = size.kind != "angle" and (amount < 0 if size.yields.hollow else amount > 0)
+    mend = _trimmed(settled, size, amount) if wood else _anew(settled, size, amount)
     trims = [one for name in size.yields.trims if (one := _trim(settled, size, name))]
     return [mend, *trims, Choice("Leave it as it is")]
 
 
 def _trimmed(settled: Settled, size: Size, amount: Number) -> Choice:
     text = entry(size.kind, settled.cuts[size.name] - amount, settled.bench)
-    return Choice(f"Take {measured(size.kind, amount, settled.bench)} off the {size.part}", size.name, text)
+    where = f"more out of the {size.part}" if size.yields.hollow else f"off the {size.part}"
+    return Choice(f"Take {measured(size.kind, max(amount, -amount), settled.bench)} {where}", size.name, text)
 
 
 def _anew(settled: Settled, size: Size, amount: Number) -> Choice:

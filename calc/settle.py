@@ -82,6 +82,7 @@ def settle(piece: Piece, record: Record) -> Settled:
     fitting = Fitting(piece, asked, cuts, order)
     values, refused = piece.plan.work_out(fitting.givens, cuts)
     tables, untold = piece.tabled(values)
+    labels = {one.name: one.label for one in piece.named}
     return Settled(
         piece=piece,
         record=record,
@@ -93,7 +94,7 @@ def settle(piece: Piece, record: Record) -> Settled:
         values=values | tables,
         took={name: row for name, row in fitting.took.items() if fitting.givens[name] != asked[name]},
         misses={row: left for row in order if (left := fitting.miss(row)) is not None},
-        refused=refused | untold,
+        refused={name: one.labelled(labels) for name, one in (refused | untold).items()},
         refusals=tuple(wrong),
     )
 

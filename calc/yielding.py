@@ -12,6 +12,7 @@ class Yield:
     "" where too large, or too small, does no harm.
     play: a given or size; a difference of no more than it does no harm either way.
     trims: sizes of other parts that may be cut differently instead.
+    hollow: True for what is cut out of a part: one too small is cut larger, and one too large has to be made again.
     """
 
     by: tuple[str, ...] = ()
@@ -19,6 +20,7 @@ class Yield:
     under: str = "is {} too small"
     trims: tuple[str, ...] = ()
     play: str = ""
+    hollow: bool = False
 
     def __post_init__(self) -> None:
         if any(say and say.count("{}") != 1 for say in (self.over, self.under)):

@@ -30,6 +30,7 @@ YIELDS = {
         by=("shelf_thickness",),
         over="has its housing {} wider than the shelf is thick",
         under="has its housing {} narrower than the shelf is thick",
+        hollow=True,
         trims=("shelf_thickness",),
     ),
     "second_deep": Yield(

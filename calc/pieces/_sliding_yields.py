@@ -51,6 +51,7 @@ YIELDS = {
         by=("clearance",),
         over="has its edges cut {} wider than they need be",
         under="has its field {} too wide, and it rubs on the sides",
+        hollow=True,
     ),
     "rabbet": HARMLESS,
     "groove_deep": HARMLESS,

@@ -110,8 +110,8 @@ YIELDS = {
     ),
     # Shorter battens clear the front all the better.
     "batten_long": Yield(over="is {} too long, and strikes as the lid opens", under="", play="clearance"),
-    "slot_length": Yield(over="", under="has its slot {} too short for what goes in"),
-    "slot_width": Yield(over="", under="has its slot {} too narrow for what goes in"),
+    "slot_length": Yield(over="", under="has its slot {} too short for what goes in", hollow=True),
+    "slot_width": Yield(over="", under="has its slot {} too narrow for what goes in", hollow=True),
     "slot_down": HARMLESS,
     "slot_begins": HARMLESS,
     "rabbet": HARMLESS,
