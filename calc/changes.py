@@ -62,6 +62,13 @@ def _entered(before: Settled, after: Settled, name: str) -> bool:
     return typed and name not in after.took
 
 
+def held(before: Settled, after: Settled) -> list[str]:
+    """What has just been given and is cut already, so that the cut stands and the new entry has to wait."""
+    longer = len(after.record.entries) > len(before.record.entries)
+    given = {name for name, one in after.record.givens.items() if before.record.givens.get(name) != one}
+    return [name for name in after.cuts if longer and name in given]
+
+
 def _same(was: Any, now: Any) -> bool:
     if was is None or now is None or isinstance(was, str) or isinstance(now, str):
         return bool(was == now)

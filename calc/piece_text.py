@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator
 
 from calc.acts import cuttable
 from calc.answers import in_columns, table
-from calc.changes import Changes
+from calc.changes import Changes, held
 from calc.gaps import Alike, Choice, Gap, alike, gaps
 from calc.settle import Settled
 from calc.why import Why, result
@@ -45,6 +45,7 @@ def changed(found: Changes, before: Settled, after: Settled) -> str:
     labels = {one.name: one.label for one in after.piece.named}
     told = {one.name: (result(before, one.name), result(after, one.name)) for one in found.sizes}
     lines = [f"{labels[name]}: {now}; was {old}" for name, (old, now) in told.items() if old != now]
+    lines += [f"{labels[name]}: cut at {result(after, name)}, and that stands" for name in held(before, after)]
     wrong = _wrong(after, list(found.gaps), list(found.unlike), list(found.broken), list(found.impossible))
     return "\n".join([*(lines or ["Nothing else changes."]), *wrong])
 

@@ -112,6 +112,16 @@ def test_set_uncut_and_first_are_entries_too() -> None:
     assert standing()["crest"]["state"] == "default"
 
 
+def test_a_size_given_that_is_cut_already_is_told_to_wait() -> None:
+    """The wood is what it is: 170 is kept for when the side is made anew, and the maker is told so, once."""
+    begun()
+    out("cut box.json depth=155")
+    assert out("set box.json depth=170").splitlines() == ["Depth of the sides: cut at 155 mm, and that stands"]
+    assert "stands" not in out("set box.json crest=30") + out("undo box.json")
+    out("uncut box.json depth")
+    assert standing()["depth"]["value"] == 170
+
+
 def test_another_bench_reads_what_follows_and_keeps_what_was() -> None:
     """In inches from now on; 150 typed before is still millimetres."""
     begun()
