@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.strategies import DataObject
-from shapely.geometry import Polygon, box
+from shapely.geometry import Point, Polygon, box
 from test_sloping_figure import BOXES, walked, words
 from test_solids import built, every_piece
 from wood import normal
@@ -96,6 +96,17 @@ def test_all_of_it_is_on_the_paper(piece: Piece) -> None:
                 wood = Polygon([tuple(map(float, spot.split(","))) for spot in node[1]["points"].split()])
                 assert paper.contains(wood)
                 assert not any(place.intersects(wood) for _, place in found)
+
+
+def test_the_line_from_a_name_ends_on_wood() -> None:
+    """A yoke, whose corners have their middle in its gap: the line ends on one of its arms or on what joins them."""
+    yoke = [(0, 0), (100, 0), (100, 100), (70, 100), (70, 10), (30, 10), (30, 100), (0, 100)]
+    figure = exploded("Yoke", [prism("Yoke", yoke, "x", 0, 5, (0, 0, 0))]).drawn(Bench())
+    nodes = list(walked(figure["nodes"]))
+    wood = [Polygon([tuple(map(float, spot.split(","))) for spot in node[1]["points"].split()])
+            for node in nodes if node[0] == "polygon"]  # fmt: skip
+    (told,) = (node[1] for node in nodes if node[0] == "line" and node[1]["class"] == "thin")
+    assert any(face.buffer(-1).contains(Point(told["x2"], told["y2"])) for face in wood)
 
 
 def test_parts_alike_are_drawn_alike() -> None:
