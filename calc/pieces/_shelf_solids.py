@@ -8,30 +8,21 @@ import math
 from itertools import pairwise
 
 from calc.declare import Values
+from calc.pieces._flats import flats
 from calc.solid import Face, Meeting, Solid, Spot3, block
 
-FLATS = 16
 UP: Spot3 = (0.0, 0.0, 1.0)
 MEETINGS = (Meeting("End", "Shelf"), Meeting("End", "Rail"), Meeting("Shelf", "Rail"))
 Spot = tuple[float, float]
 
 
 def curve(v: Values, name: str) -> list[Spot]:
-    """A rounded corner as points (back from the front edge, along it from the corner), from foot or top to the edge.
-
-    First and last lie on the circle, those between a little outside, so that the area is the circle's.
-    """
+    """A rounded corner as points (back from the front edge, along it from the corner), from foot or top to the edge."""
     radius, along = float(v["radius"]), float(v[name])
     if not along:
         return [(0.0, 0.0)]
-    whole = math.asin(min(1.0, along / radius))
-    flat = whole / FLATS
-    out = (math.sqrt(1 + (FLATS - 2) * FLATS * flat / math.sin(flat)) - 1) / (FLATS - 2)
-    turns = [whole * (1 - n / FLATS) for n in range(FLATS + 1)]
-    reach = [1.0, *[out] * (FLATS - 1), 1.0]
-    return [
-        (radius * (1 - r * math.cos(t)), along - radius * r * math.sin(t)) for t, r in zip(turns, reach, strict=True)
-    ]
+    turned = flats(math.asin(min(1.0, along / radius)))
+    return [(radius * (1 - r * math.cos(t)), along - radius * r * math.sin(t)) for t, r in turned]
 
 
 def solids(v: Values) -> list[Solid]:

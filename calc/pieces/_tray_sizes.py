@@ -32,6 +32,7 @@ def lean_gauge(lean: Any, mark: str, side_wide: Any) -> Values:
 STEPS = (
     *(Step(name=work.__name__, work=work) for work in (shape.splayed, shape.long_edges, shape.end_edges)),
     *(Step(name=work.__name__, work=work) for work in (face_gauge, lean_gauge)),
+    *(Step(name=work.__name__, work=work) for work in (room.hand_foot, room.hand_clear, room.bored_out)),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *parts.JOINTS, parts.jointed)),
     Step(name="cut_list", work=parts.listed),
     *STOCKED,
@@ -111,7 +112,7 @@ HANDS = (
          lambda handles, hand_wide: hand_wide / 2 if handles == "holes" else None, "hand_wide / 2"),
 )  # fmt: skip
 WOOD = (
-    size("wood_volume", "Wood in it", "Bevels taken off; hand holes not taken out.", room.wood_volume,
+    size("wood_volume", "Wood in it", "Bevels and hand holes taken off.", room.wood_volume,
          kind="volume"),
     size("blank_wide", "Sides, width to rip", "Before their edges are bevelled.", shape.blank_wide),
     size("low", "Inner arrises above the outer", "At the foot: nothing where the edges are level.", shape.low),

@@ -1,13 +1,14 @@
 """A splayed tray as solids: each part is what lies between six planes, and its corners are where three of them meet.
 
-x runs from back to front, y from left to right, both from the middle of the tray; z up from what it stands on. Left
-out: the hand holes, and the nails.
+x runs from back to front, y from left to right, both from the middle of the tray; z up from what it stands on. Hand
+holes are bored square through the ends. Left out: the nails.
 """
 
 import math
 from itertools import product
 
 from calc.declare import Values
+from calc.pieces._bored import bored
 from calc.solid import Face, Meeting, Solid, Spot3, volume
 
 Plane = tuple[Spot3, float]
@@ -23,7 +24,8 @@ def solids(v: Values) -> list[Solid]:
         name, apart = ("Long side", "End")[axis], (float(way), 0.0, 0.0) if axis == 0 else (0.0, float(way), 0.0)
         grain = (0.0, 1.0, 0.0) if axis == 0 else (1.0, 0.0, 0.0)
         ends = tuple(_end(v, axis, way, other, walls[1 - axis, other][0]) for other in (-1, 1))
-        found.append(between(name, faces, edges, (ends[0], ends[1]), apart, grain))
+        board = between(name, faces, edges, (ends[0], ends[1]), apart, grain)
+        found.append(_handled(v, way, board) if axis == 1 and v["handles"] == "holes" else board)
     under = float(v["floor_up"] - v["bottom_thickness"])
     inner = {key: faces[0] for key, (faces, _) in walls.items()}
     level = ((0.0, 0.0, 1.0), under), ((0.0, 0.0, 1.0), float(v["floor_up"]))
@@ -50,6 +52,16 @@ def _end(v: Values, axis: int, way: int, other: int, faces: Pair) -> Plane:
         return faces[1 if axis == 0 else 0]
     x, y = (way, other) if axis == 0 else (other, way)
     return (float(x), -float(y), 0.0), float(v["foot_wide"] - v["foot_long"]) / 2
+
+
+def _handled(v: Values, way: int, board: Solid) -> Solid:
+    """An end with its hand hole, whose middle is marked down the inner face from the rim."""
+    lean, down, thick = math.radians(float(v["lean"])), float(v["hand_middle"]), float(v["side_thickness"])
+    c, s, high = math.cos(lean), math.sin(lean), float(v["height"])
+    y, z = float(v["foot_long"]) / 2 + high * s / c - down * s, high - down * c
+    middles: tuple[Spot3, Spot3] = ((0.0, way * y, z), (0.0, way * (y + thick * c), z - thick * s))
+    size = float(v["hand_long"]), float(v["hand_wide"])
+    return bored(board, middles, (1.0, 0.0, 0.0), (0.0, way * s, c), size)
 
 
 def between(part: str, faces: Pair, edges: Pair, ends: Pair, apart: Spot3, grain: Spot3) -> Solid:

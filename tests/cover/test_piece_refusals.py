@@ -46,6 +46,8 @@ REFUSED: list[tuple[str, dict[str, str | None], str, str]] = [
     ("splayed-tray", {"hand_long": "180 mm"}, "hand_long", "too short for this hand hole"),
     ("splayed-tray", {"hand_long": "20 mm"}, "hand_long", "wider than it is long"),
     ("splayed-tray", {"hand_wide": "60 mm", "hand_down": "40 mm"}, "height", "too low for hand holes"),
+    ("splayed-tray", {"lean": "45", "side_thickness": "40 mm", "hand_down": "60 mm"}, "height", "too low for"),
+    ("splayed-tray", {"lean": "45", "side_thickness": "40 mm", "hand_long": "190 mm"}, "hand_long", "too short for"),
     ("wall-shelf", {"housing_deep": "19 mm"}, "housing_deep", "as deep as the end"),
     ("wall-shelf", {"radius": "200 mm", "drop": "300 mm"}, "radius", "would leave less"),
     ("wall-shelf", {"drop": "50 mm"}, "drop", "wider than the ends reach"),

@@ -11,8 +11,10 @@ from examples import Example
 from hypothesis import given
 from hypothesis import strategies as st
 from randomly import sized
+from shapely.geometry import LineString
 from wood import body
 
+from calc.declare import Values
 from calc.solid import volume
 
 TRAY = Example("splayed-tray")
@@ -50,7 +52,7 @@ def test_the_room_inside_is_a_prismatoid_and_a_mesh(givens: dict[str, Any]) -> N
 
 @given(TRAYS)
 def test_the_wood_is_that_of_its_solids_and_weighs_as_much(givens: dict[str, Any]) -> None:
-    """The solids come to the wood answered, hand holes not taken out; times density, to the weight."""
+    """The solids come to the wood answered; times density, to the weight."""
     v = TRAY.of(**givens)
     assert TRAY.piece.solids
     wood = sum(volume(one) for one in TRAY.piece.solids(v))
@@ -74,10 +76,51 @@ def test_the_corners_of_neighbours_meet(givens: dict[str, Any]) -> None:
 
 @given(TRAYS)
 def test_hand_holes_have_wood_all_round(givens: dict[str, Any]) -> None:
-    """Beside a hole there are 15 mm of the inner face, and the floor lies below it."""
+    """Beside a hole there are 15 mm of either face; below it lies the floor, and wood in the outer face.
+
+    There it comes out lower, and two butted long sides stand as near each other as inside on that level.
+    """
     v = TRAY.of(**givens | {"handles": "holes"})
     lean = math.radians(float(v["lean"]))
     low = float(v["hand_down"] + v["hand_wide"]) * math.cos(lean)
     there = float(v["top_wide"]) - 2 * low * math.tan(lean)
     assert there - float(v["hand_long"]) >= 30 - 1e-9
     assert float(v["inside_deep"]) - low >= 5 * math.cos(lean) - 1e-9
+    foot = float(v["height"]) - low - float(v["side_thickness"]) * math.sin(lean)
+    beside = float(v["foot_wide"]) + 2 * foot * math.tan(lean) - float(v["hand_long"])
+    assert foot >= 5 * math.cos(lean) - 1e-9
+    assert beside >= 30 - 1e-9 or v["corners"] == "mitre"
+
+
+def ends(v: Values) -> list[manifold3d.Manifold]:
+    """Both ends of a tray as meshes."""
+    assert TRAY.piece.solids
+    return [body(one) for one in TRAY.piece.solids(v) if one.part == "End"]
+
+
+@given(TRAYS)
+def test_hand_holes_are_what_a_drill_takes_out_of_the_ends(givens: dict[str, Any]) -> None:
+    """manifold3d bores the ends of a tray without holes: two round bits and what lies between them, square to the face.
+
+    The middle is marked down the inner face. What is left agrees with the solid, and shapely's area of a hole, as long
+    as the end is thick, is what the wood answered is less by.
+    """
+    v, bare = (TRAY.of(**givens | {"handles": told}) for told in ("holes", "none"))
+    long, wide, thick = (float(v[name]) for name in ("hand_long", "hand_wide", "side_thickness"))
+    hole = LineString([(0, 0), (long - wide, 0)]).buffer(wide / 2, quad_segs=1000).area * thick
+    assert float(bare["wood_volume"] - v["wood_volume"]) == pytest.approx(2 * hole, rel=1e-5)
+    for bored, whole, way in zip(ends(v), ends(bare), (-1, 1), strict=True):
+        drilled = whole - drill(v, way)
+        assert bored.volume() == pytest.approx(drilled.volume(), abs=1e-4 * hole)
+        assert (bored - drilled).volume() + (drilled - bored).volume() < 0.02 * hole
+
+
+def drill(v: Values, way: int) -> manifold3d.Manifold:
+    """What bores the end on this side: upright at first, then turned and moved to the mark on the inner face."""
+    lean, half, radius = math.radians(float(v["lean"])), float(v["hand_long"] - v["hand_wide"]) / 2, v["hand_wide"] / 2
+    bit = manifold3d.Manifold.cylinder(500, float(radius), circular_segments=600, center=True)
+    both = manifold3d.Manifold.batch_hull([bit.translate([side * half, 0, 0]) for side in (-1, 1)])
+    down = float(v["hand_down"] + radius)
+    level = float(v["height"]) - down * math.cos(lean)
+    out = float(v["top_long"]) / 2 - down * math.sin(lean)
+    return both.rotate([-way * (90 + float(v["lean"])), 0, 0]).translate([0, way * out, level])
