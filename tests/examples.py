@@ -3,6 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
+import pytest
 from building import METRIC, begun, done, numbers
 from hypothesis import assume
 
@@ -14,6 +15,7 @@ from calc.errors import Refusal
 from calc.gaps import gaps
 from calc.piece import Piece
 from calc.settle import Settled, settle
+from calc.solid import volume
 
 Cut = tuple[str, str]
 
@@ -44,6 +46,13 @@ class Example:
         """The values of the example with these sizes, in millimetres."""
         given = {name: self.plain.asked[name] for name in self.givens}
         return self.piece.of(**given | {name: Fraction(size) for name, size in sizes.items()})
+
+    def weighs_as_its_solids(self, v: Values) -> None:
+        """The solids come to the wood answered, and that times the density to the weight."""
+        assert self.piece.solids
+        wood = sum(volume(one) for one in self.piece.solids(v))
+        assert wood == pytest.approx(float(v["wood_volume"]), rel=1e-9)
+        assert float(v["weight"]) == pytest.approx(wood / 1e9 * float(v["density"]), rel=1e-9)
 
     def cut(self, *cuts: Cut) -> Settled:
         """The example with these cuts."""

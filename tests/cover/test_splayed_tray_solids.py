@@ -15,7 +15,6 @@ from shapely.geometry import LineString
 from wood import body
 
 from calc.declare import Values
-from calc.solid import volume
 
 TRAY = Example("splayed-tray")
 TRAYS = st.fixed_dictionaries(
@@ -53,11 +52,7 @@ def test_the_room_inside_is_a_prismatoid_and_a_mesh(givens: dict[str, Any]) -> N
 @given(TRAYS)
 def test_the_wood_is_that_of_its_solids_and_weighs_as_much(givens: dict[str, Any]) -> None:
     """The solids come to the wood answered; times density, to the weight."""
-    v = TRAY.of(**givens)
-    assert TRAY.piece.solids
-    wood = sum(volume(one) for one in TRAY.piece.solids(v))
-    assert wood == pytest.approx(float(v["wood_volume"]), rel=1e-9)
-    assert float(v["weight"]) == pytest.approx(wood / 1e9 * float(v["density"]), rel=1e-9)
+    TRAY.weighs_as_its_solids(TRAY.of(**givens))
 
 
 @given(TRAYS)

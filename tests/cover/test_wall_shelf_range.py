@@ -10,8 +10,6 @@ from hypothesis import strategies as st
 from randomly import sized
 from shapely.geometry import Point, box
 
-from calc.solid import volume
-
 SHELF = Example("wall-shelf")
 SHELVES = st.fixed_dictionaries(
     {
@@ -54,11 +52,7 @@ def test_an_end_is_a_board_less_two_corners_of_a_circle(givens: dict[str, Any]) 
 @given(SHELVES)
 def test_the_wood_is_that_of_its_solids_and_weighs_as_much(givens: dict[str, Any]) -> None:
     """The solids come to the volume answered, and that times the density to the weight."""
-    v = SHELF.of(**givens)
-    assert SHELF.piece.solids
-    wood = sum(volume(one) for one in SHELF.piece.solids(v))
-    assert wood == pytest.approx(float(v["wood_volume"]), rel=1e-9)
-    assert float(v["weight"]) == pytest.approx(wood / 1e9 * float(v["density"]), rel=1e-9)
+    SHELF.weighs_as_its_solids(SHELF.of(**givens))
 
 
 @given(SHELVES)
