@@ -27,7 +27,7 @@ class Disk:
             if not stat.S_ISREG(os.stat(name).st_mode):
                 raise Refusal(f"{quoted(name)} is no file", "name the file of a piece")
             with open(name, "rb") as file:
-                return file.read(LONGEST).decode("utf-8")
+                return file.read(LONGEST).decode("utf-8-sig")  # some editors put a mark in front
         except FileNotFoundError:
             raise Refusal(f"there is no file {quoted(name)}", "begin one with tenpenny piece new") from None
         except UnicodeDecodeError:

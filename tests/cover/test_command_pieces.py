@@ -232,6 +232,12 @@ def test_a_file_that_is_no_good_is_refused_and_left(text: bytes, act: str) -> No
     assert Path("box.json").read_bytes() == text
 
 
+def test_a_file_saved_by_an_editor_that_marks_it_is_read() -> None:
+    """Some put three bytes in front of all they save; the page reads such a file too."""
+    begun().write_bytes(b"\xef\xbb\xbf" + Path("box.json").read_bytes())
+    assert standing()["depth"]["value"] == 150
+
+
 def test_a_file_is_written_whole_or_not_at_all(monkeypatch: pytest.MonkeyPatch) -> None:
     """When the disk fails half way, the old file stands and nothing is left beside it."""
     before = begun().read_bytes()
