@@ -14,6 +14,14 @@ SMALL = """[...document.querySelectorAll(
     ":is(main, dialog[open]) :is(a, button, summary, select, input:not([type=radio], [type=file]))")]
   .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 47.5).map((one) => one.outerHTML)"""
 
+CUT_OFF = """[...document.querySelectorAll("a, button, summary, input, [tabindex]")].flatMap((one) => {
+  const box = [...document.querySelectorAll("*")].find(
+    (each) => each !== one && each.contains(one) && getComputedStyle(each).contentVisibility === "auto");
+  const [its, out] = [one, box ?? one].map((each) => each.getBoundingClientRect());
+  const sides = [its.left - out.left, out.right - its.right, its.top - out.top, out.bottom - its.bottom];
+  return box && Math.min(...sides) < 5 ? [one.outerHTML] : [];
+})"""
+
 
 @pytest.fixture(scope="module")
 def building(chromium: Browser, address: str) -> Iterator[Page]:
@@ -75,3 +83,12 @@ def test_the_sheet_about_a_sum_s_number_is_fit_too(building: Page, address: str)
     expect(page.locator("#number")).to_contain_text("A mark of misreading", timeout=SOON)
     assert faults(page, "dark") == []
     assert page.evaluate("(one => one.scrollWidth - one.clientWidth)(document.querySelector('#number'))") <= 0
+
+
+def test_the_ring_about_what_is_in_hand_is_not_cut_off(building: Page, address: str) -> None:
+    """Boxes that are laid out late cut off what stands out over them: each has room for the ring of five pixels."""
+    page = opened(building.context.new_page(), address, "slope.html")
+    assert page.evaluate(CUT_OFF) == []
+    page.get_by_role("link", name="Where this sum comes from").click()
+    expect(page.locator("#sources")).to_be_in_viewport(ratio=0.9)
+    assert page.evaluate("find('Euclid')")

@@ -1,17 +1,32 @@
 import { h } from "preact";
 
-/** Warnings stand right under the main answer: in words and with a sign, not by a colour alone.
- * @param {{ cautions: import("../shapes").Caution[] }} props */
+/** @typedef {import("../shapes").Caution} Caution */
+
+/** Warnings in sight before the rest is folded, when there are many. */
+const MANY = 4;
+const FIRST = 3;
+
+/** Warnings stand right under the main answer: in words and with a sign, not by a colour alone. Of many the first stand in sight,
+ * and how many more there are.
+ * @param {{ cautions: Caution[] }} props */
 export function Cautions({ cautions }) {
   if (!cautions.length) return null;
+  const shown = cautions.length > MANY ? FIRST : MANY;
+  const more = cautions.slice(shown);
   return h(
     "div",
     { class: "cautions", role: "note" },
     h("p", null, h("strong", null, "Take care")),
-    h(
-      "ul",
-      null,
-      cautions.map(({ say, source }) => h("li", null, say, source && h("span", { class: "source" }, ` (${source})`))),
-    ),
+    h(Listed, { cautions: cautions.slice(0, shown) }),
+    more.length > 0 && h("details", { class: "fold" }, h("summary", null, `${more.length} more to mind`), h(Listed, { cautions: more })),
+  );
+}
+
+/** @param {{ cautions: Caution[] }} props */
+function Listed({ cautions }) {
+  return h(
+    "ul",
+    null,
+    cautions.map(({ say, source }) => h("li", { key: say }, say, source && h("span", { class: "source" }, ` (${source})`))),
   );
 }

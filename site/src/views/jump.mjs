@@ -10,6 +10,7 @@ export function Jump({ state }) {
   const lists = state.shown?.answer.answers.filter((one) => one.kind === "rows") ?? [];
   if (lists.length < 2) return null;
   const places = [
+    ...(state.kept ? [["bench-parts", "Part by part"]] : []),
     ["answers", "Answer"],
     ...lists.map(({ name, label }) => [`a-${name}`, label]),
     ["working", "Working"],

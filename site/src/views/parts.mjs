@@ -3,6 +3,7 @@ import { selectAll } from "../fields.mjs";
 import { padFor } from "../state-keys.mjs";
 import { cuttable, seen, whole } from "../state-told.mjs";
 import { Changed, Misfits, Undo } from "./changed.mjs";
+import { unparted } from "./measure.mjs";
 import { NumberName } from "./number.mjs";
 import { CameFirst } from "./order.mjs";
 
@@ -63,7 +64,7 @@ function SizeRow({ one, state, acts }) {
       h("input", { type: "checkbox", checked: cut, disabled: !one.text, onChange: (/** @type {any} */ event) => acts.piece.tick(one.name, event.currentTarget.checked) }),
       h("span", { class: "spoken" }, `${one.label} is cut`)),
     h("div", { class: "what" }, h(NumberName, { answer: one, acts }),
-      h("p", { class: "left" }, [cut ? "cut" : one.state === "yielded" ? "gave way" : "", one.left, one.also].filter(Boolean).join(" · "))),
+      h("p", { class: "left" }, unparted([cut ? "cut" : one.state === "yielded" ? "gave way" : "", one.left, one.also].filter(Boolean).join(" · ")))),
     h("input", {
       type: "text", name: field, id: `f-${field}`, value, autoComplete: "off", autoCapitalize: "off", spellcheck: false, enterKeyHint: "done",
       disabled: !one.text, inputMode: padFor(one.kind), "aria-label": `${one.label} came out at`, "aria-invalid": refusal ? "true" : undefined,
