@@ -1,4 +1,4 @@
-"""`tenpenny` and `python -m calc`: one question from the command line. See `calc.command_line`.
+"""`tenpenny` and `python -m calc`: one question from the command line. See `calc.command.command_line`.
 
 The one place that reads and writes files: pieces, where the maker says.
 """
@@ -9,10 +9,10 @@ import sys
 from collections.abc import Sequence
 from contextlib import suppress
 
-from calc.command_line import run
+from calc.building.saved import OURS
+from calc.command.command_line import run
 from calc.errors import Refusal
-from calc.glyphs import quoted
-from calc.saved import OURS
+from calc.typed.glyphs import quoted
 
 LONGEST = 8_000_000
 """Bytes of the longest file looked into; no piece has so many."""

@@ -14,7 +14,7 @@ class Answer:
 
     "fine" is a length too small for a rule, such as the thickness of a nail. Volumes are in cubic millimetres,
     board feet in board feet, percents in hundredths (12 prints 12%), temperatures in degrees Celsius; masses, forces
-    and their like in the base unit of their scale in `calc.scales`.
+    and their like in the base unit of their scale in `calc.typed.scales`.
     `places` is for numbers and percents. An answer whose value is None is not shown; nor one with `shown` False, which
     says another again, until a part is cut otherwise.
     """

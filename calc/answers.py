@@ -8,9 +8,9 @@ from typing import Any
 from calc.bench import Bench
 from calc.cells import cell, entry, printed
 from calc.declare import Answer, Carry, Caution, Sum, Values
-from calc.exploded import drawings
-from calc.reading import Reading
+from calc.drawing.exploded import drawings
 from calc.trig import is_exact
+from calc.typed.reading import Reading
 from calc.working import Line
 
 

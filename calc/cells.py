@@ -5,10 +5,10 @@ from typing import Any
 from calc import show
 from calc.bench import Bench
 from calc.declare import Answer
-from calc.measures import shown_temperature
-from calc.scales import SCALES
 from calc.show import Shown
 from calc.trig import is_exact
+from calc.typed.measures import shown_temperature
+from calc.typed.scales import SCALES
 from calc.units import MM_PER_INCH, factor
 
 UNIT_OF = {"length": "mm", "fine": "mm", "angle": "degree", "volume": "mm³", "board-feet": "board foot", "percent": "%"}

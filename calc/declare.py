@@ -11,7 +11,7 @@ from calc.bench import Bench
 from calc.kinds import Given
 
 if TYPE_CHECKING:
-    from calc.figure import Figure
+    from calc.drawing.figure import Figure
 
 MOMENTS = ("sketch", "mark-out", "stock", "cut", "join", "fit", "finish", "piece")
 BASES = ("read", "computed", "memory", "common practice", "identity")

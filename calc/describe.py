@@ -3,12 +3,12 @@
 from typing import Any
 
 from calc import formula
+from calc.building.size import Size
 from calc.declare import Answer, Sum
 from calc.kinds import Choice, Given, Number, Text
 from calc.rows import Rows
-from calc.scales import SCALES
 from calc.search import Search
-from calc.size import Size
+from calc.typed.scales import SCALES
 
 
 def describe(one: Sum) -> dict[str, Any]:

@@ -13,10 +13,10 @@ from typing import Any
 
 from calc import door_pieces
 from calc.bench import Bench
+from calc.building.saved import OURS
 from calc.discover import everything, find
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
-from calc.saved import OURS
 
 DEEPEST = 20
 """How deep a request may be nested; none of ours goes past six. A browser's Python has little room to go deeper in."""

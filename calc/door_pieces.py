@@ -8,22 +8,22 @@ from collections.abc import Callable
 from functools import lru_cache
 from typing import Any
 
-from calc import acts
-from calc.backwards import Trial, backwards
 from calc.bench import Bench
+from calc.building import acts
+from calc.building.changes import changes
+from calc.building.piece import Piece
+from calc.building.piece_told import answered, changed
+from calc.building.piece_told import told as stands
+from calc.building.record import Record, undo
+from calc.building.saved import OURS, from_plain, to_plain
+from calc.building.settle import Settled, settle
 from calc.cells import cell, number
-from calc.changes import changes
 from calc.discover import find
 from calc.errors import Refusal, listed
-from calc.how_true import HowTrue, how_true
-from calc.piece import Piece
-from calc.piece_told import answered, changed
-from calc.piece_told import told as stands
-from calc.probe import Probe, of_piece, of_sum
-from calc.record import Record, undo
-from calc.saved import OURS, from_plain, to_plain
-from calc.settle import Settled, settle
-from calc.why import why as why_this
+from calc.probing.backwards import Trial, backwards
+from calc.probing.how_true import HowTrue, how_true
+from calc.probing.probe import Probe, of_piece, of_sum
+from calc.probing.why import why as why_this
 
 Told = dict[str, Any]
 ACTS: dict[str, Callable[[Piece, Record, str, str], Record]] = {

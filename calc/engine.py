@@ -8,8 +8,8 @@ from calc.bench import Bench
 from calc.declare import Sum, Values
 from calc.errors import Refusal, Refused, listed
 from calc.kinds import Given as Asked
-from calc.reading import Reading
 from calc.rule import Mark
+from calc.typed.reading import Reading
 from calc.working import working
 
 LONGEST_ENTRY = 6000

@@ -6,8 +6,8 @@ from typing import Any, ClassVar
 
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.glyphs import clipped
-from calc.reading import Reading
+from calc.typed.glyphs import clipped
+from calc.typed.reading import Reading
 
 
 @dataclass(frozen=True)

@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from typing import ClassVar
 
-from calc import reader, reading
 from calc.bench import Bench
 from calc.errors import Refusal
 from calc.given import Given, Limit
-from calc.glyphs import quoted
-from calc.reading import Reading
+from calc.typed import reader, reading
+from calc.typed.glyphs import quoted
+from calc.typed.reading import Reading
 
 __all__ = ["Angle", "Choice", "Count", "Given", "Length", "Limit", "Money", "Number", "Option", "Text"]
 

@@ -6,7 +6,7 @@ there, to the last Fraction. Else the line is searched outward for a change of s
 
 from fractions import Fraction
 
-from calc.trials import Miss, Reached, Trials, crossing, fine, least, still
+from calc.building.trials import Miss, Reached, Trials, crossing, fine, least, still
 from calc.trig import Number, is_exact
 
 STEPS = 8

@@ -4,12 +4,12 @@ import re
 from dataclasses import dataclass
 from typing import ClassVar
 
-from calc import arithmetic
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.glyphs import CROSSES
 from calc.kinds import Choice, Given, Text
-from calc.reading import Reading
+from calc.typed import arithmetic
+from calc.typed.glyphs import CROSSES
+from calc.typed.reading import Reading
 
 LONGEST_LIST = 100
 CROSS = f"[{CROSSES}]"
@@ -70,7 +70,7 @@ class Rows(Given):
 
 @dataclass(frozen=True, kw_only=True)
 class Reckoning(Given):
-    """A sum typed out over lengths, such as 9 3/4 + 2 x 16 mm; `work` is handed a `calc.arithmetic.Reckoned`."""
+    """A sum typed out over lengths, such as 9 3/4 + 2 x 16 mm; `work` is handed a `calc.typed.arithmetic.Reckoned`."""
 
     kind: ClassVar[str] = "reckoning"
     noun: ClassVar[str] = "a reckoning"

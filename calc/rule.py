@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from calc.bench import MARKS, Bench
 from calc.kinds import Choice, Option
-from calc.reading import Reading
+from calc.typed.reading import Reading
 from calc.units import MM_PER_INCH
 
 OWN = "own"

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 from calc.bench import Bench
 from calc.errors import Refusal, listed
-from calc.glyphs import quoted, tidy
 from calc.kinds import Choice, Option
-from calc.reading import Reading
+from calc.typed.glyphs import quoted, tidy
+from calc.typed.reading import Reading
 
 MANY = 8
 """Names listed where what was typed could mean several."""

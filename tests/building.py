@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 from typing import Any
 
-from calc import acts
 from calc.bench import Bench
-from calc.piece import Piece
-from calc.record import Record, undo
-from calc.settle import Settled, settle
+from calc.building import acts
+from calc.building.piece import Piece
+from calc.building.record import Record, undo
+from calc.building.settle import Settled, settle
 
 METRIC = Bench(unit="mm", mark="mm")
 Act = tuple[str, ...]

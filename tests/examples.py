@@ -9,13 +9,13 @@ from hypothesis import assume
 
 import calc
 from calc.answers import Result
+from calc.building.gaps import gaps
+from calc.building.piece import Piece
+from calc.building.settle import Settled, settle
 from calc.declare import Values
 from calc.discover import find
+from calc.drawing.solid import volume
 from calc.errors import Refusal
-from calc.gaps import gaps
-from calc.piece import Piece
-from calc.settle import Settled, settle
-from calc.solid import volume
 
 Cut = tuple[str, str]
 

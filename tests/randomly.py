@@ -8,17 +8,17 @@ from building import METRIC, begun, numbers
 from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
 
-from calc import acts
 from calc.bench import Bench
-from calc.changes import changes
+from calc.building import acts
+from calc.building.changes import changes
+from calc.building.piece import Piece
+from calc.building.piece_told import answered, changed, told
+from calc.building.record import Record, undo
+from calc.building.saved import from_json, to_json
+from calc.building.settle import Settled, settle
+from calc.building.size import CUT_KINDS
 from calc.errors import Refusal
 from calc.kinds import Choice
-from calc.piece import Piece
-from calc.piece_told import answered, changed, told
-from calc.record import Record, undo
-from calc.saved import from_json, to_json
-from calc.settle import Settled, settle
-from calc.size import CUT_KINDS
 
 Entry = tuple[str, ...]
 WILD = ["0", "1", "3", "1/64 in", "12 in", "200", "19 m", "45°", "0.001 mm", "?", "", "wide"]

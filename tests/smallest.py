@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from calc import Refusal
 from calc.declare import Answer, Caution, Example, Formula, Source, Sum, Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.kinds import Length, Limit
 
 

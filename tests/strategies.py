@@ -11,13 +11,13 @@ from hypothesis.strategies import SearchStrategy
 from measured import MEASURED, measured
 from spellings import angles, inches, metric, numbers
 
-from calc import reader
-from calc.arithmetic import Reckoned, Term
 from calc.bench import MARKS, Bench
 from calc.kinds import Choice, Given, Length, Limit
-from calc.reckoning import LENGTH
 from calc.rows import Rows
 from calc.rule import OWN, Mark
+from calc.typed import reader
+from calc.typed.arithmetic import Reckoned, Term
+from calc.typed.reckoning import LENGTH
 from calc.units import MM_PER_INCH
 
 FAR = Fraction(10**6)

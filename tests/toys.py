@@ -7,11 +7,11 @@ from hypothesis import strategies as st
 from hypothesis.strategies import SearchStrategy
 
 from calc import trig
+from calc.building.piece import Piece
+from calc.building.size import Match, Size, Step, Table, Yield
 from calc.declare import Answer, AnyOf, Example, Source, Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.kinds import Angle, Length, Limit
-from calc.piece import Piece
-from calc.size import Match, Size, Step, Table, Yield
 
 OURS = (Source("common practice", "", "common practice"),)
 ACROSS, SQUARE = "inside + 2 * thickness", "so that it stands square"

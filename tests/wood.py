@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely import Polygon, intersection
 
-from calc.solid import Face, Solid, Spot3
+from calc.drawing.solid import Face, Solid, Spot3
 
 Vector = NDArray[np.float64]
 GRID = 1e-6

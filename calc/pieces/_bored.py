@@ -2,8 +2,8 @@
 
 import math
 
+from calc.drawing.solid import Face, Solid, Spot3
 from calc.pieces._flats import FLATS, flats
-from calc.solid import Face, Solid, Spot3
 
 Spot = tuple[float, float]
 Ring = list[Spot3]

@@ -1,6 +1,6 @@
 """What gives way in plain boxes alike: walls that go in pairs, and a bottom let into its rabbets."""
 
-from calc.size import Yield
+from calc.building.size import Yield
 
 BOTTOM = {
     "bottom_long": Yield(

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise, product
 from typing import Any
 
-from calc.solid import Solid, Spot3
+from calc.drawing.solid import Solid, Spot3
 
 Box = tuple[Spot3, Spot3]
 Cell = tuple[int, int, int]

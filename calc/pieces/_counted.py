@@ -3,9 +3,9 @@
 from collections.abc import Mapping
 from fractions import Fraction
 
+from calc.building.size import Size, Step, Yield
 from calc.pieces import _stock as stock
 from calc.pieces._size import sizes_by
-from calc.size import Size, Step, Yield
 
 HARMLESS = Yield(over="", under="")
 """A size that is chosen, not forced: cut otherwise, the rest goes by it."""

@@ -1,7 +1,7 @@
 """The drawing of a flat-lid box: the section from back to front, and beneath it the front."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.pieces._two_views import Place, box, plain, sheet
 
 WIDE, TALL, BETWEEN = 340.0, 620.0, 92.0

@@ -5,8 +5,8 @@ holes, slots and screws. The bottom lies midway in its rabbets.
 """
 
 from calc.declare import Values
+from calc.drawing.solid import Meeting, Solid, Spot3, block
 from calc.pieces._carved import carved
-from calc.solid import Meeting, Solid, Spot3, block
 
 FORTH: Spot3 = (1.0, 0.0, 0.0)
 BACK: Spot3 = (-1.0, 0.0, 0.0)

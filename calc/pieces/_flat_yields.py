@@ -4,9 +4,9 @@ Only what is still open gives way. A box that came out narrower has its lid foll
 shrinks first, and the battens' clearance before that; then what is left is said.
 """
 
+from calc.building.size import Yield
 from calc.pieces._box_yields import BOTTOM, alike
 from calc.pieces._counted import HARMLESS
-from calc.size import Yield
 
 YIELDS = {
     "front_long": Yield(

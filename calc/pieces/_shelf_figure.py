@@ -3,7 +3,7 @@
 import math
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.pieces._shelf_solids import curve
 from calc.pieces._two_views import Sheet, Spot, box, plain, sheet
 

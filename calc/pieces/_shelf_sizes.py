@@ -1,12 +1,12 @@
 """The sizes of a wall shelf, of what it bears and of what it is cut from."""
 
+from calc.building.size import Step
 from calc.pieces import _shelf_load as bears
 from calc.pieces import _shelf_parts as parts
 from calc.pieces import _shelf_shape as shape
 from calc.pieces._counted import STOCKED, thicknesses
 from calc.pieces._shelf_yields import YIELDS
 from calc.pieces._size import sizes_by
-from calc.size import Step
 
 size = sizes_by(YIELDS)
 STEPS = (

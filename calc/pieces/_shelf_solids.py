@@ -8,8 +8,8 @@ import math
 from itertools import pairwise
 
 from calc.declare import Values
+from calc.drawing.solid import Face, Meeting, Solid, Spot3, block
 from calc.pieces._flats import flats
-from calc.solid import Face, Meeting, Solid, Spot3, block
 
 UP: Spot3 = (0.0, 0.0, 1.0)
 MEETINGS = (Meeting("End", "Shelf"), Meeting("End", "Rail"), Meeting("Shelf", "Rail"))

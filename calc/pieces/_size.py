@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from calc.size import Size, Yield
+from calc.building.size import Size, Yield
 
 Made = Callable[..., Size]
 

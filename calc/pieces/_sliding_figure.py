@@ -1,7 +1,7 @@
 """The drawing of a sliding-lid box: cut along its length, and beneath it cut across."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.pieces._two_views import Place, box, plain, sheet
 
 WIDE, TALL, BETWEEN = 340.0, 620.0, 92.0

@@ -1,5 +1,6 @@
 """The sizes of a sliding-lid box, the most wanted first, and what is worked out on the way."""
 
+from calc.building.size import Size, Step, Table
 from calc.pieces import _box_shape as common
 from calc.pieces import _sliding_parts as parts
 from calc.pieces import _sliding_shape as shape
@@ -11,7 +12,6 @@ from calc.pieces._size import sizes_by
 from calc.pieces._sliding_yields import YIELDS
 from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table
 from calc.pieces._weight import WEIGHED
-from calc.size import Size, Step, Table
 from calc.sums._lid import strips_of
 
 size = sizes_by(YIELDS)

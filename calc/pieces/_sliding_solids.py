@@ -5,8 +5,8 @@ on the lower edges of its grooves, midway between them. Left out: nails and thum
 """
 
 from calc.declare import Values
+from calc.drawing.solid import Meeting, Solid, Spot3, block
 from calc.pieces._carved import carved
-from calc.solid import Meeting, Solid, Spot3, block
 
 FORTH: Spot3 = (1.0, 0.0, 0.0)
 BACK: Spot3 = (-1.0, 0.0, 0.0)

@@ -4,9 +4,9 @@ Only what is still open gives way. A box that came out narrower has its lid foll
 grooves shrinks, or its clearance at the back and then its overhang; what is left is said.
 """
 
+from calc.building.size import Yield
 from calc.pieces._box_yields import BOTTOM, alike
 from calc.pieces._counted import HARMLESS
-from calc.size import Yield
 
 YIELDS = {
     "side_long": Yield(

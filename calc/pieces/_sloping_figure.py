@@ -4,7 +4,7 @@ import math
 from collections.abc import Sequence
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.pieces._sloping_section import Place, Spot, on_lid, section
 
 WIDE, TALL = 340.0, 620.0

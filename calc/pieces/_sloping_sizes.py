@@ -1,5 +1,6 @@
 """The sizes of a sloping-lid box and of what it is cut from; those of the lid stand in `_sloping_lid_sizes`."""
 
+from calc.building.size import Step
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
@@ -9,7 +10,6 @@ from calc.pieces._counted import STOCKED, thicknesses
 from calc.pieces._size import sizes_by
 from calc.pieces._sloping_yields import YIELDS
 from calc.pieces._weight import WEIGHED
-from calc.size import Step
 
 size = sizes_by(YIELDS)
 STEPS = (

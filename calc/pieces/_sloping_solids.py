@@ -8,8 +8,8 @@ fitting allowance; the kerf between strip and moving lid stays open.
 import math
 
 from calc.declare import Values
+from calc.drawing.solid import Meeting, Solid, Spot3, block, prism
 from calc.pieces._sloping_section import section
-from calc.solid import Meeting, Solid, Spot3, block, prism
 
 ACROSS: Spot3 = (0.0, 1.0, 0.0)
 UP: Spot3 = (0.0, 0.0, 1.0)

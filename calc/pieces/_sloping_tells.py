@@ -1,11 +1,11 @@
 """What a sloping-lid box answers, the most wanted first."""
 
+from calc.building.size import Size, Table
 from calc.pieces import _sloping_lid_sizes as lid
 from calc.pieces import _sloping_sizes as box
 from calc.pieces._counted import COUNTED
 from calc.pieces._sloping_order import order
 from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table
-from calc.size import Size, Table
 
 TABLES = (
     parts_table("Finished sizes. Strip and moving lid are sawn out of the lid."),

@@ -3,8 +3,8 @@
 Only what is still open gives way: a size once cut stays. What nothing takes up is said of the part, with its choices.
 """
 
+from calc.building.size import Yield
 from calc.pieces._counted import HARMLESS
-from calc.size import Yield
 
 YIELDS = {
     # The gauge is set and the slope sawn with it, so the other edge goes along; only then does the slope give way.

@@ -2,10 +2,10 @@
 
 from collections.abc import Callable, Sequence
 
+from calc.building.size import Table
 from calc.declare import Answer, Values
 from calc.pieces._joints import shopping
 from calc.pieces._part import rows
-from calc.size import Table
 
 
 def table(

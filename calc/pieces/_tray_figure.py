@@ -3,7 +3,7 @@
 import math
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.pieces._two_views import Sheet, Spot, sheet
 
 WIDE, TALL, BETWEEN = 340.0, 470.0, 78.0

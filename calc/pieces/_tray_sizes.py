@@ -3,6 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
+from calc.building.size import Step
 from calc.declare import Values
 from calc.pieces import _tray_parts as parts
 from calc.pieces import _tray_room as room
@@ -11,7 +12,6 @@ from calc.pieces._asked import ask
 from calc.pieces._counted import STOCKED, thicknesses
 from calc.pieces._size import sizes_by
 from calc.pieces._tray_yields import YIELDS
-from calc.size import Step
 from calc.trig import tan
 
 size = sizes_by(YIELDS)

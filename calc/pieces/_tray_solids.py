@@ -8,8 +8,8 @@ import math
 from itertools import product
 
 from calc.declare import Values
+from calc.drawing.solid import Face, Meeting, Solid, Spot3, volume
 from calc.pieces._bored import bored
-from calc.solid import Face, Meeting, Solid, Spot3, volume
 
 Plane = tuple[Spot3, float]
 Pair = tuple[Plane, Plane]

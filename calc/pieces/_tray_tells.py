@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from calc.building.size import Size, Table
 from calc.declare import Values
 from calc.pieces import _tray_sizes as sizes
 from calc.pieces._counted import COUNTED
@@ -9,7 +10,6 @@ from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table,
 from calc.pieces._tray_order import order
 from calc.pieces._tray_shape import CORNERS
 from calc.pieces._weight import WEIGHED
-from calc.size import Size, Table
 
 
 def edges(v: Values) -> Sequence[Values]:

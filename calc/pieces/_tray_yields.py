@@ -1,6 +1,6 @@
 """What gives way in a splayed tray when a part comes out other than it was worked out, as a maker would have it."""
 
-from calc.size import Yield
+from calc.building.size import Yield
 
 YIELDS = {
     # The gauge is set and the ends sawn with it: the sides lean as they were sawn.

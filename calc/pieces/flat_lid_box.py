@@ -1,14 +1,14 @@
 """Flat-lid box: a plain box with a lid that lifts off, kept flat and in its place by two battens under it."""
 
+from calc.building.piece import Piece
+from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.discover import find
-from calc.piece import Piece
 from calc.pieces._box_cautions import CAUTIONS, SOURCES
 from calc.pieces._flat_asks import GIVENS
 from calc.pieces._flat_figure import figure
 from calc.pieces._flat_sizes import ANSWERS, STEPS
 from calc.pieces._flat_solids import MEETINGS, solids
-from calc.size import Match
 
 
 def proof(v: Values) -> dict[str, float]:

@@ -1,14 +1,14 @@
 """Sliding-lid box: a box whose lid runs in grooves over a lower front, with room to swell and enough to hold it."""
 
+from calc.building.piece import Piece
+from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.discover import find
-from calc.piece import Piece
 from calc.pieces._box_cautions import CAUTIONS, SOURCES
 from calc.pieces._sliding_asks import GIVENS
 from calc.pieces._sliding_figure import figure
 from calc.pieces._sliding_sizes import ANSWERS, STEPS
 from calc.pieces._sliding_solids import MEETINGS, solids
-from calc.size import Match
 
 
 def proof(v: Values) -> dict[str, float]:

@@ -1,7 +1,8 @@
 """Sloping-lid box: a box hung on a wall, its lid sloping to the front; every part from a few bench measurements."""
 
+from calc.building.piece import Piece
+from calc.building.size import Match
 from calc.declare import AnyOf, Carry, Caution, Example, Source
-from calc.piece import Piece
 from calc.pieces._cautions import ALWAYS, DUST, NAVY, NO_NAIL_HOLDS, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up
 from calc.pieces._sloping_asks import GIVENS
 from calc.pieces._sloping_figure import figure
@@ -10,7 +11,6 @@ from calc.pieces._sloping_sizes import STEPS
 from calc.pieces._sloping_solids import MEETINGS, solids
 from calc.pieces._sloping_tells import ANSWERS
 from calc.pieces._weight import REMEMBERED
-from calc.size import Match
 from calc.tables import CHECK
 
 FLAT = "so that the lid sits on both sides within the thickness of a card"

@@ -2,8 +2,10 @@
 
 import math
 
+from calc.building.piece import Piece
+from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source, Values
-from calc.piece import Piece
+from calc.drawing.solid import Solid, volume
 from calc.pieces._cautions import ALWAYS, DUST, NAVY, NO_NAIL_HOLDS, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up
 from calc.pieces._tray_asks import GIVENS
 from calc.pieces._tray_figure import figure
@@ -11,8 +13,6 @@ from calc.pieces._tray_sizes import STEPS
 from calc.pieces._tray_solids import MEETINGS, solids
 from calc.pieces._tray_tells import ANSWERS
 from calc.pieces._weight import REMEMBERED
-from calc.size import Match
-from calc.solid import Solid, volume
 
 
 def proof(v: Values) -> dict[str, float]:

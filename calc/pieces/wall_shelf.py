@@ -1,7 +1,8 @@
 """Wall shelf: one board housed in two shaped ends, a rail under it to screw to the wall; its sag checked."""
 
+from calc.building.piece import Piece
+from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source
-from calc.piece import Piece
 from calc.pieces._cautions import ALWAYS, DUST, NAVY, REMEMBERED_NAIL, glued_up, none_holds
 from calc.pieces._shelf_asks import GIVENS
 from calc.pieces._shelf_figure import figure
@@ -11,7 +12,6 @@ from calc.pieces._shelf_sizes import STEPS
 from calc.pieces._shelf_solids import MEETINGS, solids
 from calc.pieces._shelf_tells import ANSWERS
 from calc.pieces._weight import REMEMBERED
-from calc.size import Match
 from calc.tables import CHECK
 
 SUM = Piece(

@@ -3,7 +3,7 @@
 import math
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 ENOUGH = 24
 """Steps from an end to the crown that look smooth."""

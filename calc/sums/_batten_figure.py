@@ -1,7 +1,7 @@
 """The drawing of batten: the lid from beneath with its batten, and beside its length a section, to one scale."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

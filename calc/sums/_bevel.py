@@ -5,8 +5,8 @@ from typing import Any
 
 from calc import rule, trig
 from calc.declare import Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 from calc.sums._either import by_angle
 from calc.trig import Number
 

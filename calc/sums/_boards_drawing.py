@@ -3,7 +3,7 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 MOST = 3
 APART = 60.0

@@ -4,7 +4,7 @@ import math
 from itertools import islice
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._capacity import SAID, bricked, sides
 
 MOST = 240

@@ -1,7 +1,7 @@
 """The joint from the side: clamps above, and their pressure fanning out at 45° to the glue."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 MANY = 24
 """Clamps up to which each one's fan is drawn."""

@@ -2,8 +2,8 @@
 
 from calc.declare import Answer
 from calc.kinds import Given, Length, Limit, Number
-from calc.measures import Temperature
 from calc.sums._clamps_form import PRESSED
+from calc.typed.measures import Temperature
 
 AIR = Limit("-10 °C", "50 °C")
 GIVENS: tuple[Given, ...] = (

@@ -1,7 +1,7 @@
 """What every glued joint is asked of its wood, its glue and its clamps."""
 
 from calc.kinds import Choice, Given, Limit, Option
-from calc.measures import Force, Pressure
+from calc.typed.measures import Force, Pressure
 
 PRESSED: tuple[Given, ...] = (
     Choice(

@@ -6,10 +6,10 @@ from itertools import pairwise
 from calc import rule
 from calc.bench import MARKS
 from calc.declare import Values
-from calc.figure import Figure
-from calc.reader import said
+from calc.drawing.figure import Figure
 from calc.show import fraction, left_over, marks, plain
 from calc.sums._tally import FOOT, feet_inches
+from calc.typed.reader import said
 from calc.units import MM_PER_INCH
 
 CENTIMETRE = 10

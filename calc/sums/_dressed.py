@@ -3,8 +3,8 @@
 from fractions import Fraction
 
 from calc.declare import Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 from calc.show import plain
 from calc.sums._lumber import SAID, Lumber, least, sizes, thicknesses
 from calc.units import MM_PER_INCH

@@ -6,8 +6,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 
 SHARES = (*(Fraction(one, 8) for one in range(8)), Fraction(15, 16), Fraction(1))
 """Where points are plotted, in parts of half the long axis: one more near the end, where the curve turns fast."""

@@ -11,8 +11,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 
 MOST = 24
 SLIMMEST = 20

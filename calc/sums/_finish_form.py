@@ -2,8 +2,8 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Count, Given, Length, Limit, Money, Option
-from calc.measures import Coverage, Liquid, Percent
 from calc.rows import Rows
+from calc.typed.measures import Coverage, Liquid, Percent
 
 BOARD = (
     Count(name="count", label="Count", help="How many parts are alike.", limit=Limit("1", "1000")),

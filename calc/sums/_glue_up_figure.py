@@ -1,7 +1,7 @@
 """The panel on its clamps, seen from above: strips side by side, clamps across them."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

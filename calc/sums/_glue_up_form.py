@@ -2,8 +2,8 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Given, Length, Limit, Option
-from calc.measures import Coverage, Spread
 from calc.sums._clamps_form import PRESSED
+from calc.typed.measures import Coverage, Spread
 
 GIVENS: tuple[Given, ...] = (
     Length(

@@ -1,7 +1,7 @@
 """The drawing of groove: one side of the frame cut through, the panel in it, broken off."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

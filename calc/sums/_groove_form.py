@@ -2,9 +2,9 @@
 
 from calc.declare import Answer
 from calc.kinds import Given, Length, Limit
-from calc.measures import Percent, Temperature
 from calc.sums import _movement_form as movement
 from calc.sums._emc import DAMPEST, DRIEST
+from calc.typed.measures import Percent, Temperature
 
 AIR = Limit(str(DRIEST), str(DAMPEST), why=movement.NO_TABLE)
 SAME = {one.name: one for one in movement.GIVENS}

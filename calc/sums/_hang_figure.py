@@ -4,8 +4,8 @@ from typing import Any
 
 from calc.bench import Bench
 from calc.declare import Values
-from calc.figure import Figure
-from calc.scales import SCALES
+from calc.drawing.figure import Figure
+from calc.typed.scales import SCALES
 
 METRIC = Bench(unit="mm", mark="mm")
 

@@ -4,7 +4,7 @@ import math
 from collections.abc import Callable
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 Spot = tuple[float, float]
 Place = Callable[[float, float], Spot]

@@ -2,7 +2,7 @@
 
 from calc.bench import Bench
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.show import fine
 
 METRIC = Bench(unit="mm", mark="mm")

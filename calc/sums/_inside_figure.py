@@ -1,7 +1,7 @@
 """The drawing of inside-out: the box cut through from the front, and under it the box from above, to one scale."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._inside_out import inner, outer
 
 APART = 74.0

@@ -3,7 +3,7 @@
 import math
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 SLIM = 0.08
 """How thick a leg is drawn whose thickness is not given, as a share of its height."""

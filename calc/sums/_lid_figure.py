@@ -1,7 +1,7 @@
 """The drawing of lid: its section from the back at the left to the overhang, to scale, on the box it covers."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._lid import corners
 
 

@@ -1,7 +1,7 @@
 """The section drawn for lid-opening: back, strip, the lid shut and as wide open as it goes, its chain or prop."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._lid_opening import turned
 
 Spot = tuple[float, float]

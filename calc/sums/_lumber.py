@@ -5,8 +5,8 @@ from fractions import Fraction
 from functools import cache
 
 from calc import show, tables
-from calc.reading import number
 from calc.tables import CHECK
+from calc.typed.reading import number
 from calc.units import MM_PER_INCH
 
 THICKNESSES = {

@@ -7,8 +7,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
+from calc.drawing.figure import Figure, Point
 from calc.errors import Refusal
-from calc.figure import Figure, Point
 from calc.show import plain
 
 GRAIN_UP_TO = 8

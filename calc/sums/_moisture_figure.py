@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from calc import show
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._emc import DAMPEST, DRIEST, moisture
 
 TALL = 2.6

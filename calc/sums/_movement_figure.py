@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 Spot = tuple[float, float]
 THIN = 7

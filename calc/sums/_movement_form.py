@@ -2,9 +2,9 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Given, Length, Limit, Option
-from calc.measures import Percent, Temperature
 from calc.sums import _species
 from calc.sums._emc import DAMPEST, DRIEST
+from calc.typed.measures import Percent, Temperature
 
 NO_TABLE = "the handbook's table does not go there"
 WET = Limit("0", "30", why="wood moves between 0 and 30 % only, and green wood counts as 30")

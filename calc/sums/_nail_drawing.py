@@ -5,7 +5,7 @@ from collections.abc import Callable
 from typing import Any
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 Spot = tuple[float, float]
 THIN = 1.5

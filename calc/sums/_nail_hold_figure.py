@@ -2,7 +2,7 @@
 
 from calc import show
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

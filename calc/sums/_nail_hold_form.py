@@ -2,9 +2,9 @@
 
 from calc.declare import Answer
 from calc.kinds import Given, Length, Limit
-from calc.measures import Density
 from calc.sums import _species
 from calc.sums._nail_asked import NAIL, OWN
+from calc.typed.measures import Density
 
 GIVENS: tuple[Given, ...] = (
     _species.asked("The wood that holds the point; search by a part of its name: white ash, quercus, douglas."),

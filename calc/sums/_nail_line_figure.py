@@ -1,7 +1,7 @@
 """The board with its row of nails, seen on the face: the part kept clear of nails shaded at its ends and side."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 SHOWN = 0.3
 """How much of the board's other way is drawn, as a share of the line."""

@@ -7,7 +7,7 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
-from calc.figure import Figure, Point
+from calc.drawing.figure import Figure, Point
 
 HALF, QUARTER = Fraction(45, 2), Fraction(45, 4)
 """Half of what one side turns, in degrees, of eight sides and of sixteen."""

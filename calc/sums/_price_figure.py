@@ -1,7 +1,7 @@
 """The drawing of price: where the money goes, a bar for each thing, all to one scale."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.show import decimal
 
 STEP, BAR = 30.0, 16.0

@@ -4,7 +4,7 @@ from fractions import Fraction
 from typing import Any
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._ratios import RATIOS, Ratio, apart, named, nearest, whole
 
 SINGLE = ("longer", "shorter", "how", "step_longer", "step_shorter", "partners")

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def work(

@@ -1,7 +1,7 @@
 """The finished part inside the rough one, on the face and on the end."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

@@ -2,9 +2,9 @@
 
 from calc.bench import Bench
 from calc.declare import Values
-from calc.figure import Figure
-from calc.scales import SCALES
+from calc.drawing.figure import Figure
 from calc.sums._beams import CASES, Case
+from calc.typed.scales import SCALES
 
 STEPS = 32
 TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000)

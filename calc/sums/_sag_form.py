@@ -2,8 +2,8 @@
 
 from calc.declare import Answer
 from calc.kinds import Choice, Given, Length, Limit, Number
-from calc.measures import Mass, Pressure
 from calc.sums import _beams, _species
+from calc.typed.measures import Mass, Pressure
 
 GIVENS: tuple[Given, ...] = (
     _species.asked(),

@@ -1,8 +1,8 @@
 """The slot from above with its holes, and below it what goes in, both to one scale."""
 
 from calc.declare import Values
-from calc.figure import Figure
-from calc.ink import arc_points
+from calc.drawing.figure import Figure
+from calc.drawing.ink import arc_points
 
 ACROSS, HIGH, SIDE = 270.0, 100.0, 44.0
 """Pixels: how wide the lid is drawn, how high lid and thing together, and what the slot's width needs beside it."""

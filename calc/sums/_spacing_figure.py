@@ -1,7 +1,7 @@
 """The drawing of spacing: the opening between its ends, the items in it, and the first gap."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 HIGH = 0.16
 """How high items are drawn, as a share of the opening."""

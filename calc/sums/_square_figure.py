@@ -3,7 +3,7 @@
 import math
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums._square_up import corners
 
 NEARLY = 0.9

@@ -4,7 +4,7 @@ import math
 from itertools import pairwise
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 MANY = 60
 """Steps up to which each chord is drawn."""

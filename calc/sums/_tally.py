@@ -5,13 +5,13 @@ from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
 
-from calc.arithmetic import Reckoned, Term
 from calc.declare import Values
-from calc.figure import Figure
-from calc.glyphs import clipped
-from calc.reader import said
-from calc.reckoning import LENGTH
+from calc.drawing.figure import Figure
 from calc.show import MINUS, fraction, left_over, marks
+from calc.typed.arithmetic import Reckoned, Term
+from calc.typed.glyphs import clipped
+from calc.typed.reader import said
+from calc.typed.reckoning import LENGTH
 from calc.units import MM_PER_INCH
 
 FOOT = 12 * MM_PER_INCH

@@ -5,8 +5,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 from calc.show import plain
 
 FOOT = Fraction("304.8")

@@ -1,7 +1,7 @@
 """The drawing of tenon: the rail's end from its face, in its stile, and beside it the same end on."""
 
 from calc.declare import Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 
 
 def figure(v: Values) -> Figure:

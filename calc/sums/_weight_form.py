@@ -2,9 +2,9 @@
 
 from calc.declare import Answer
 from calc.kinds import Count, Given, Length, Limit
-from calc.measures import Density, Percent
 from calc.rows import Rows
 from calc.sums import _species
+from calc.typed.measures import Density, Percent
 
 THICK = Limit("0 in", "12 in", above=True)
 BOARD = (

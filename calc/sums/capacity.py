@@ -2,12 +2,12 @@
 
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Choice, Length, Limit, Option
-from calc.measures import Mass, Percent
 from calc.sums._capacity import proof, work
 from calc.sums._capacity_figure import figure
 from calc.sums._money import DISAGREE
 from calc.sums._slot_form import GIVENS as SLOT
 from calc.tables import CHECK
+from calc.typed.measures import Mass, Percent
 
 INSIDE = Limit("5 mm", "1 m")
 THING = ("what", "length", "width", "thickness", "halved", "narrowed", "loft")

@@ -1,7 +1,7 @@
 """Finish: how much oil, varnish or paint a thing takes, in tins, and the rags it leaves."""
 
 from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
-from calc.figure import Figure
+from calc.drawing.figure import Figure
 from calc.sums import _boards_drawing
 from calc.sums._finish import proof, work
 from calc.sums._finish_form import ANSWERS, GIVENS

@@ -2,9 +2,9 @@
 
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Count, Length, Limit, Number
-from calc.measures import Force, Mass
 from calc.sums._hang import proof, work
 from calc.sums._hang_figure import figure
+from calc.typed.measures import Force, Mass
 
 HEAVY = 23
 """Kilograms that the NIOSH lifting equation starts from, held close and well: from memory."""

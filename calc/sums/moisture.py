@@ -4,9 +4,9 @@ import cmath
 
 from calc.declare import Answer, AnyOf, Carry, Caution, Example, Formula, Source, Sum, Values
 from calc.kinds import Limit
-from calc.measures import Percent, Temperature
 from calc.sums._emc import DAMPEST, DRIEST, work
 from calc.sums._moisture_figure import figure
+from calc.typed.measures import Percent, Temperature
 
 HAIR = 1e-30
 DAMP = 20

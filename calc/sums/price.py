@@ -2,9 +2,9 @@
 
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Count, Given, Limit, Money, Number
-from calc.measures import Percent
 from calc.sums._price import proof, work
 from calc.sums._price_figure import figure
+from calc.typed.measures import Percent
 
 NONE = "nothing is added that you have not asked for"
 MOST = Limit("0", "1000000")

@@ -5,8 +5,8 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Answer, AnyOf, Carry, Example, Formula, Source, Sum, Values
+from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.figure import Figure
 from calc.kinds import Angle, Length, Limit
 
 SIZE = Limit("0 in", "20 m", above=True)

@@ -2,12 +2,12 @@
 
 from calc.bench import Bench
 from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
-from calc.figure import Figure
-from calc.scales import SCALES
+from calc.drawing.figure import Figure
 from calc.sums import _boards_drawing
 from calc.sums._weight import work
 from calc.sums._weight_form import ANSWERS, GIVENS
 from calc.tables import CHECK
+from calc.typed.scales import SCALES
 
 HEAVY = 23
 """Kilograms that the NIOSH lifting equation starts from, held close and well: from memory."""

@@ -11,7 +11,7 @@ from fractions import Fraction
 from functools import cache
 from importlib import resources
 
-from calc.reading import number
+from calc.typed.reading import number
 
 CHECK = "from memory, check before you trust it"
 

@@ -7,8 +7,8 @@ from typing import Any
 from playwright.sync_api import Browser
 
 from calc import discover
+from calc.building.piece import Piece
 from calc.door import handle
-from calc.piece import Piece
 from make.timing import visitor
 
 ASK = """async ([address, requests]) => {

@@ -12,10 +12,10 @@ from urllib.parse import urlencode
 from playwright.sync_api import Browser, BrowserContext
 
 from calc import discover
+from calc.building.piece import Piece
 from calc.declare import Sum
 from calc.door import handle
 from calc.kinds import Choice
-from calc.piece import Piece
 from calc.rows import Rows
 from make import slow
 from make.timing import LONGEST, OFTEN, visitor

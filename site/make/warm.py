@@ -9,8 +9,8 @@ from typing import Any
 from calc import trig
 from calc.bench import MARKS, Bench
 from calc.declare import Answer, AnyOf, Example, Formula, Source, Sum, Values
+from calc.drawing.figure import Figure
 from calc.engine import reckon
-from calc.figure import Figure
 from calc.kinds import Angle, Length, Limit
 from calc.units import factor
 

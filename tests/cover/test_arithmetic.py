@@ -9,9 +9,9 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from spellings import decimal, mixed
 
-from calc.arithmetic import DEEPEST, reckon
 from calc.errors import Refusal
-from calc.reckoning import LENGTH, NUMBER
+from calc.typed.arithmetic import DEEPEST, reckon
+from calc.typed.reckoning import LENGTH, NUMBER
 
 WORLD: Any = pint.UnitRegistry(non_int_type=Fraction, cache_folder=None)
 """pint's own full registry and its own inch, foot and yard: nothing of ours."""

@@ -10,9 +10,9 @@ import pytest
 
 import calc
 from calc import discover
-from calc.command_line import Told, run
+from calc.command.command_line import Told, run
+from calc.command.guide import command
 from calc.describe import describe
-from calc.guide import command
 
 SUMS = discover.everything()
 every_sum = pytest.mark.parametrize("name", [one.id for one in SUMS])

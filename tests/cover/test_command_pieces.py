@@ -12,12 +12,12 @@ from jsonschema import Draft202012Validator
 
 from calc import door
 from calc.__main__ import Disk, main
-from calc.command_line import Told, run
-from calc.command_pieces import DOES
-from calc.completion import complete
+from calc.building.saved import LONGEST_FILE
+from calc.command.command_line import Told, run
+from calc.command.command_pieces import DOES
+from calc.command.completion import complete
+from calc.command.guide import command
 from calc.discover import find
-from calc.guide import command
-from calc.saved import LONGEST_FILE
 
 SCHEMA = Draft202012Validator(json.loads(Path("shared/piece.schema.json").read_text("utf-8")))
 BOX = find("sloping-lid-box")

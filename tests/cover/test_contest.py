@@ -7,9 +7,9 @@ from building import built, done, numbers
 from toys import TRAY
 
 from calc import door
-from calc.contest import contested
+from calc.building.contest import contested
+from calc.building.settle import Settled, settle
 from calc.discover import find
-from calc.settle import Settled, settle
 
 BOX = find("sloping-lid-box")
 

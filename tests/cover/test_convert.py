@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 import calc
 from calc import Bench, Refused
 from calc.bench import MARKS
-from calc.reader import length
 from calc.rule import step
+from calc.typed.reader import length
 
 SIZES = st.integers(0, 10**5).map(lambda n: Decimal(n) / 100)
 RULES = st.sampled_from(sorted(MARKS))

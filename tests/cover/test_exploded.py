@@ -15,10 +15,10 @@ from wood import normal
 
 import calc
 from calc.bench import Bench
-from calc.exploded import exploded, parted
-from calc.painting import painted, seen
-from calc.piece import Piece
-from calc.solid import Face, block, prism
+from calc.building.piece import Piece
+from calc.drawing.exploded import exploded, parted
+from calc.drawing.painting import painted, seen
+from calc.drawing.solid import Face, block, prism
 
 EYE = np.ones(3)
 

@@ -14,9 +14,9 @@ from strategies import benches
 
 from calc import discover
 from calc.bench import Bench
+from calc.drawing.figure import Figure, markup
 from calc.engine import reckon
 from calc.errors import Refused
-from calc.figure import Figure, markup
 
 SUMS = discover.everything()
 every_sum = pytest.mark.parametrize("name", [one.id for one in SUMS])

@@ -2,7 +2,7 @@
 
 from examples import Example, says
 
-from calc.gaps import alike
+from calc.building.gaps import alike
 
 BOX = Example("flat-lid-box")
 

@@ -17,7 +17,7 @@ from calc import discover, tables
 from calc.bench import Bench
 from calc.engine import reckon
 from calc.errors import Refused
-from calc.reading import number
+from calc.typed.reading import number
 from calc.show import fraction, plain
 
 read, NUMBERS = tables.rows, ("value", "dressed", "dim1", "dim2", "thickness", "fixed", "turning")

@@ -62,8 +62,8 @@ def test_importing_calc_loads_the_standard_library_and_nothing_else() -> None:
 def test_pint_comes_in_at_the_first_conversion() -> None:
     """Asked what it can do, calc needs none; asked for inches, it does."""
     assert "pint" not in modules_after("from calc import describe, sums; [describe.describe(one) for one in sums()]")
-    assert "pint" not in modules_after("from calc import reader; reader.length('75 mm')")
-    assert "pint" in modules_after("from calc import reader; reader.length('3 in')")
+    assert "pint" not in modules_after("from calc.typed import reader; reader.length('75 mm')")
+    assert "pint" in modules_after("from calc.typed import reader; reader.length('3 in')")
 
 
 def test_one_sum_is_answered_without_the_others() -> None:

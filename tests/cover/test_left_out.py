@@ -4,11 +4,11 @@ from typing import Any
 
 import pytest
 
-from calc import acts
+from calc.building import acts
+from calc.building.record import Record
+from calc.building.settle import Settled, settle
 from calc.discover import find
-from calc.record import Record
-from calc.settle import Settled, settle
-from calc.why import unsaid
+from calc.probing.why import unsaid
 
 
 def without(name: str, *left_out: str, **more: str) -> Settled:

@@ -5,10 +5,10 @@ from typing import Any
 import pytest
 from building import begun, done
 
+from calc.building.gaps import gaps
+from calc.building.piece import Piece
+from calc.building.settle import settle
 from calc.discover import find
-from calc.gaps import gaps
-from calc.piece import Piece
-from calc.settle import settle
 
 TOO_SMALL = [
     ("wall-shelf", "housing_wide", "16 mm", "more out of the end"),

@@ -10,12 +10,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from toys import REST, TRAY
 
-from calc import Bench, Refusal, acts, discover
-from calc.backwards import Backwards, backwards
+from calc import Bench, Refusal, discover
+from calc.building import acts
+from calc.building.settle import settle
 from calc.cells import entry
 from calc.engine import reckon
-from calc.probe import UNCOUNTED, of_piece, of_sum
-from calc.settle import settle
+from calc.probing.backwards import Backwards, backwards
+from calc.probing.probe import UNCOUNTED, of_piece, of_sum
 from calc.trig import is_exact
 
 SLOPE = {"rise": "3 in", "run": "12 in"}

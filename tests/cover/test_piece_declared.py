@@ -14,12 +14,12 @@ from hypothesis import strategies as st
 from toys import REST, TRAY, filled, length, size
 
 from calc import Bench, Refused, formula
+from calc.building.order import ordered
+from calc.building.piece import Piece
+from calc.building.size import Size, Step, Table, Yield, parameters
 from calc.describe import describe
 from calc.engine import reckon
 from calc.kinds import Limit
-from calc.order import ordered
-from calc.piece import Piece
-from calc.size import Size, Step, Table, Yield, parameters
 
 PIECES = pytest.mark.parametrize("piece", [TRAY, REST], ids=["tray", "rest"])
 

@@ -11,17 +11,17 @@ from hypothesis.strategies import SearchStrategy
 from randomly import act
 from toys import REST, TRAY, millimetres
 
-from calc import acts
 from calc.bench import Bench
-from calc.changes import changes
+from calc.building import acts
+from calc.building.changes import changes
+from calc.building.gaps import alike, gaps
+from calc.building.piece import Piece
+from calc.building.piece_told import answered, changed, told
+from calc.building.record import Record, undo
+from calc.building.saved import from_json, to_json
+from calc.building.settle import Settled, settle
 from calc.errors import Refusal
-from calc.gaps import alike, gaps
-from calc.piece import Piece
-from calc.piece_told import answered, changed, told
-from calc.record import Record, undo
-from calc.saved import from_json, to_json
-from calc.settle import Settled, settle
-from calc.why import why
+from calc.probing.why import why
 
 PIECES = pytest.mark.parametrize("piece", [TRAY, REST], ids=["tray", "rest"])
 BENCHES = st.sampled_from([Bench(), Bench(unit="mm", mark="mm"), Bench(mark="1/64"), Bench(unit="cm", mark="half mm")])

@@ -11,9 +11,9 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from calc.elimination import settle_together, solve
+from calc.building.elimination import settle_together, solve
+from calc.building.trials import Reached
 from calc.roots import reach
-from calc.trials import Reached
 
 SMALL = st.fractions(-20, 20, max_denominator=64)
 

@@ -11,11 +11,12 @@ from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 from toys import TRAY
 
-from calc import Refusal, acts
+from calc import Refusal
 from calc.bench import Bench
-from calc.record import MOST_ENTRIES, Record, undo
-from calc.saved import LONGEST_FILE, from_json, to_json
-from calc.settle import settle
+from calc.building import acts
+from calc.building.record import MOST_ENTRIES, Record, undo
+from calc.building.saved import LONGEST_FILE, from_json, to_json
+from calc.building.settle import settle
 
 SCHEMA = Draft202012Validator(json.loads(Path("shared/piece.schema.json").read_text("utf-8")))
 RECORD = done(TRAY, begun(TRAY), [("cut", "left_deep", "198"), ("first", "left_deep"), ("uncut", "left_deep")])

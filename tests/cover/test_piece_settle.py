@@ -13,11 +13,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from toys import REST, TRAY, length, size
 
+from calc.building.gaps import alike, gaps
+from calc.building.piece import Piece
+from calc.building.settle import Settled, settle
+from calc.building.size import Yield
 from calc.declare import Example
-from calc.gaps import alike, gaps
-from calc.piece import Piece
-from calc.settle import Settled, settle
-from calc.size import Yield
 
 
 def says(settled: Settled) -> list[str]:

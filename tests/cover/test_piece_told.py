@@ -8,10 +8,10 @@ from building import begun, built, done
 from toys import REST, TRAY
 
 from calc import door, door_pieces
-from calc.changes import Changes, changes
+from calc.building.changes import Changes, changes
+from calc.building.settle import settle
 from calc.discover import find
-from calc.settle import settle
-from calc.why import Link, why
+from calc.probing.why import Link, why
 
 METRIC = {"unit": "mm", "mark": "mm"}
 

@@ -14,11 +14,12 @@ from toys import REST, TRAY
 from uncertainties import ufloat
 from uncertainties.umath import atan, hypot
 
-from calc import Bench, Refusal, acts
+from calc import Bench, Refusal
+from calc.building import acts
+from calc.building.settle import settle
 from calc.discover import find
-from calc.how_true import HowTrue, how_true
-from calc.probe import of_piece, of_sum
-from calc.settle import settle
+from calc.probing.how_true import HowTrue, how_true
+from calc.probing.probe import of_piece, of_sum
 
 FINE = Bench(unit="mm", mark="1/64")
 BOTH = {"rise": "1/64", "run": "1/64"}

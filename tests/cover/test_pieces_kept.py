@@ -8,9 +8,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from randomly import cuts_of, entries, near, starts, undone, walked
 
+from calc.building.gaps import alike
+from calc.building.piece import Piece
 from calc.discover import everything
-from calc.gaps import alike
-from calc.piece import Piece
 
 PIECES = {one.id: Example(one.id) for one in everything() if isinstance(one, Piece)}
 every_piece = pytest.mark.parametrize("made", PIECES.values(), ids=list(PIECES))

@@ -9,8 +9,8 @@ from spellings import inches, metric, mixed, numbers
 from steps import steps
 from strategies import junk, keys
 
-from calc import reader
 from calc.errors import Refusal
+from calc.typed import reader
 
 INCH = Fraction(254, 10)
 FIVE = Fraction(43, 8) * INCH

@@ -8,10 +8,10 @@ from hypothesis import strategies as st
 from spellings import angles, numbers
 from strategies import junk
 
-from calc import reading
 from calc.bench import Bench
 from calc.errors import Refusal
 from calc.kinds import Money, Number
+from calc.typed import reading
 
 ANGLES = {
     "14": 14,

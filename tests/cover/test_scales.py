@@ -7,9 +7,9 @@ import pytest
 
 from calc.bench import Bench
 from calc.errors import Refusal
-from calc.measures import temperature
-from calc.scale import figures
-from calc.scales import SCALES
+from calc.typed.measures import temperature
+from calc.typed.scale import figures
+from calc.typed.scales import SCALES
 
 METRIC = Bench(unit="mm", mark="mm")
 REGISTRY = pint.UnitRegistry()

@@ -8,8 +8,8 @@ import sys
 import pytest
 
 from calc.__main__ import main
-from calc.completion import complete
-from calc.guide import BASH
+from calc.command.completion import complete
+from calc.command.guide import BASH
 
 
 def test_answers_go_out_and_refusals_go_to_the_error_stream(capsys: pytest.CaptureFixture[str]) -> None:

@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc import reader, show
+from calc import show
 from calc.bench import MARKS, Bench
+from calc.typed import reader
 
 INCH = Fraction(254, 10)
 CENT = Fraction(1, 100)

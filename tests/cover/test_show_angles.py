@@ -7,11 +7,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc import reading, show
+from calc import show
 from calc.bench import Bench
 from calc.cells import printed
 from calc.declare import Answer
 from calc.errors import Refusal
+from calc.typed import reading
 
 turns = st.fractions(-360, 360, max_denominator=10**5) | st.floats(-360, 360)
 

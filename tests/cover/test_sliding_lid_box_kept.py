@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 from examples import Example, says
 
-from calc.gaps import alike
+from calc.building.gaps import alike
 
 BOX = Example("sliding-lid-box")
 

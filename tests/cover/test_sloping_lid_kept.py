@@ -6,11 +6,11 @@ from fractions import Fraction
 import pytest
 from examples import Example, offers, says
 
-from calc import acts
-from calc.changes import changes
-from calc.gaps import gaps
-from calc.piece_told import answered
-from calc.settle import settle
+from calc.building import acts
+from calc.building.changes import changes
+from calc.building.gaps import gaps
+from calc.building.piece_told import answered
+from calc.building.settle import settle
 
 BOX = Example("sloping-lid-box")
 

@@ -7,9 +7,9 @@ from typing import Any
 import pytest
 from examples import Example, offers, says
 
-from calc import acts
-from calc.gaps import alike
-from calc.settle import settle
+from calc.building import acts
+from calc.building.gaps import alike
+from calc.building.settle import settle
 
 BOX = Example("sloping-lid-box")
 Spot = tuple[float, float, float]

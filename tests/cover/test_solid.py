@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from calc.solid import Solid, block, moved, prism, volume
+from calc.drawing.solid import Solid, block, moved, prism, volume
 
 UP = (0.0, 0.0, 1.0)
 ELL = [(0, 0), (30, 0), (30, 10), (10, 10), (10, 20), (0, 20)]

@@ -16,10 +16,10 @@ from wood import bent, body, shared, sizes
 import calc
 from calc.answers import Result
 from calc.bench import Bench
+from calc.building.piece import Piece
 from calc.discover import everything
+from calc.drawing.solid import Solid, volume
 from calc.errors import Refused
-from calc.piece import Piece
-from calc.solid import Solid, volume
 
 PIECES = {one.id: one for one in everything() if isinstance(one, Piece) and one.solids}
 METRIC = Bench(unit="mm", mark="mm")

@@ -5,8 +5,8 @@ import math
 import pytest
 from examples import Example, says
 
-from calc.backwards import backwards
-from calc.probe import of_piece
+from calc.probing.backwards import backwards
+from calc.probing.probe import of_piece
 
 TRAY = Example("splayed-tray")
 

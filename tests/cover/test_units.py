@@ -9,7 +9,8 @@ from typing import Any
 import pint
 import pytest
 
-from calc import reader, units
+from calc import units
+from calc.typed import reader
 
 LINES = resources.files("calc").joinpath("units.txt").read_text("utf-8").splitlines()
 DEFINED = {line.partition("=")[0].strip(): line for line in LINES if line and not line.startswith("#")}

@@ -1,0 +1,32 @@
+"""Which cuts contend for the same givens, so that it counts which of them came first."""
+
+from dataclasses import replace
+
+from calc.building.record import Entry
+from calc.building.settle import Settled, order_of, settle
+from calc.building.trials import still
+
+
+def contested(settled: Settled) -> list[str]:
+    """The cuts that, had they come first, would make other givens give way than now; none where all cuts fit.
+
+    Each calls on a given that a cut which misses calls on as well.
+    """
+    order = order_of(settled.piece, settled.record, settled.asked, settled.cuts)
+    calls = {name: _calls_on(settled, name) for name in order}
+    missing = [name for name in order if not still(settled.misses.get(name, 0))]
+    near = [name for name in order if any(calls[name] & calls[one] for one in missing)]
+    return [name for name in near if len(near) > 1 and _counts(settled, name)]
+
+
+def _calls_on(settled: Settled, name: str) -> set[str]:
+    """The givens that may move for a cut: those that are given, and not cut themselves."""
+    by = settled.piece.sizes[name].yields.by
+    return {one for one in by if settled.asked.get(one) is not None and one not in settled.cuts}
+
+
+def _counts(settled: Settled, name: str) -> bool:
+    """Whether a given would stand elsewhere with this cut in front."""
+    record = settled.record
+    other = settle(settled.piece, replace(record, entries=(*record.entries, Entry("first", name))))
+    return any(not still(other.givens[one] - settled.givens[one]) for one in {*settled.took, *other.took})

@@ -1,0 +1,106 @@
+"""How the givens give way to what really came out of the saw.
+
+A cut keeps its size. Where its own function says otherwise, the givens that may yield to it move, in the order the
+piece declares: the first as far as its limit lets it, then the next. Moving one may upset a cut that was settled
+before; then the two are settled together, with one more given to move, or that given is passed over.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
+from itertools import islice
+
+from calc.building.elimination import Misses, Point
+from calc.building.moves import alone, room, together
+from calc.building.piece import Piece
+from calc.building.sizing import Unknown
+from calc.building.trials import still
+from calc.declare import Values
+from calc.errors import Refusal
+from calc.trig import Number
+
+MOST_TRIED = 12
+"""How many ways of moving givens together are tried for one cut and one given."""
+
+
+class Fitting:
+    """The givens as they stand while cuts are settled in their order; `took` says which given moved for which cut."""
+
+    def __init__(self, piece: Piece, givens: Values, cuts: Values, order: Sequence[str]) -> None:
+        self.piece, self.plan, self.cuts = piece, piece.plan, cuts
+        self.givens = dict(givens)
+        self.took: dict[str, str] = {}
+        self.fixed = cuts.keys() | {name for name, one in givens.items() if one is not None}
+        self.lead = self.plan.leading(order, self.fixed)
+        self.values = self.plan.known(givens, cuts)
+        self._follow(())
+        for at, row in enumerate(order):
+            self._settle(row, order[:at])
+
+    def _follow(self, moved: Sequence[str]) -> None:
+        """Bring what leads to the cuts up to date after givens have moved."""
+        stale = set(self.plan.touched(moved, self.fixed)) - self.fixed
+        self.values = {name: one for name, one in self.values.items() if name not in stale}
+        self.values |= {name: self.givens[name] for name in moved}
+        self.plan.redo(self.lead, self.values, self.plan.typed(self.givens, self.cuts), {})
+
+    def misses(self, rows: Sequence[str], movers: Sequence[str]) -> Misses:
+        """How much larger the cuts `rows` are than their functions say, for any sizes of the givens `movers`."""
+        stale = set(self.plan.touched(movers, self.fixed)) - self.fixed
+        kept = {name: one for name, one in self.values.items() if name not in stale}
+        lead, worked = self.plan.leading(rows, self.fixed), [self.plan.by_name[row] for row in rows]
+
+        def found(point: Point) -> list[Number] | None:
+            moved = dict(zip(movers, point, strict=True))
+            values, typed = kept | moved, self.plan.typed(self.givens | moved, self.cuts)
+            self.plan.redo(lead, values, typed, {})
+            try:
+                return [self.cuts[step.name] - self.plan.one(step, values, typed) for step in worked]
+            except (Unknown, Refusal):
+                return None
+
+        return found
+
+    def miss(self, row: str) -> Number | None:
+        """How much larger this cut is than its function says; None when that cannot be said."""
+        found = self.misses((row,), ())(())
+        return found[0] if found else None
+
+    def yields(self, row: str) -> list[str]:
+        """The givens that may move for this cut: those that are given, and not cut themselves."""
+        named = self.piece.sizes[row].yields.by
+        return [name for name in named if self.givens.get(name) is not None and name not in self.cuts]
+
+    def _settle(self, row: str, earlier: Sequence[str]) -> None:
+        for taken in (False, True):
+            for name in self.yields(row):
+                for movers in islice(self._movers({row: name}, earlier), MOST_TRIED):
+                    left = self.miss(row)
+                    if left is None or still(left):
+                        return
+                    if (self.took.get(name, row) != row) == taken:
+                        self._move(movers)
+
+    def _movers(self, movers: dict[str, str], earlier: Sequence[str]) -> Iterator[dict[str, str]]:
+        """Each way to let givens move for these cuts and every earlier one that this upsets, the least new first."""
+        behind = self._upset(movers, earlier)
+        if not behind:
+            yield movers
+            return
+        free = [one for one in self.yields(behind) if one not in movers.values()]
+        for one in sorted(free, key=lambda one: self.took.get(one) != behind):
+            yield from self._movers({**movers, behind: one}, earlier)
+
+    def _upset(self, movers: Mapping[str, str], earlier: Sequence[str]) -> str:
+        felt = self.plan.touched(list(movers.values()), self.fixed)
+        return next((one for one in earlier if one in felt and one not in movers), "")
+
+    def _move(self, movers: Mapping[str, str]) -> None:
+        names = list(movers.values())
+        start = tuple(Fraction(self.givens[name]) for name in names)
+        misses = self.misses(list(movers), names)
+        rooms = [room(self.piece.given(name), now) for name, now in zip(names, start, strict=True)]
+        moved = alone(misses, start, rooms) if len(names) == 1 else together(misses, start, rooms)
+        if moved:
+            self.givens |= dict(zip(names, moved, strict=True))
+            self.took |= {name: row for row, name in movers.items()}
+            self._follow(names)

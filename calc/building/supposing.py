@@ -1,0 +1,33 @@
+"""What would be if a given or a cut were otherwise, everything else as it is."""
+
+from typing import Any
+
+from calc.building.fitting import Fitting
+from calc.building.settle import Settled, order_of
+from calc.building.sizing import Unknown
+from calc.declare import Values
+from calc.errors import Refusal
+from calc.trig import Number
+
+
+def value_if(settled: Settled, name: str, moved: Values) -> Any:
+    """What a given or size would be if these had been given or cut otherwise; None when that cannot be said."""
+    piece, cuts = settled.piece, {cut: moved.get(cut, one) for cut, one in settled.cuts.items()}
+    asked = {**settled.asked, **{given: one for given, one in moved.items() if given not in cuts}}
+    givens = Fitting(piece, asked, cuts, order_of(piece, settled.record, asked, cuts)).givens
+    values = piece.plan.known(givens, cuts)
+    steps = piece.plan.leading([name], values.keys())
+    piece.plan.redo(steps, values, piece.plan.typed(givens, cuts), {})
+    return values.get(name)
+
+
+def miss_if(settled: Settled, row: str, name: str, value: Number) -> Number | None:
+    """How much larger the cut `row` would be than its function says if `name` were cut to `value`."""
+    plan, cuts = settled.piece.plan, {**settled.cuts, name: value}
+    values, typed = plan.known(settled.givens, cuts), plan.typed(settled.givens, cuts)
+    plan.redo(plan.leading([row], values.keys()), values, typed, {})
+    try:
+        missed: Number = cuts[row] - plan.one(plan.by_name[row], values, typed)
+    except (Unknown, Refusal):
+        return None
+    return missed

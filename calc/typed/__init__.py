@@ -1,0 +1,1 @@
+"""What people type, read as exact numbers, or refused in a sentence."""
