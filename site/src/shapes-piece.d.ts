@@ -1,4 +1,4 @@
-/** The shapes of a piece that is being built. Python's side: calc/saved.py, calc/piece_told.py, calc/door_pieces.py. */
+/** The shapes of a piece that is being built. Python's side: calc/building/saved.py, calc/building/piece_told.py, calc/door_pieces.py. */
 
 import type { Answer, Bench, Cell, Refusal, Result } from "./shapes";
 
