@@ -73,7 +73,7 @@ function SizeRow({ one, state, acts }) {
       onKeyDown: (/** @type {any} */ event) => event.key === "Enter" && (acts.piece.record(one.name), acts.release()),
     }),
     h("p", { class: "said", id: `n-${field}` },
-      refusal ? refusal.text : change ? `▲ was ${whole(change.before)}${change.amount ? `: ${change.amount}` : ""}` : ""),
+      refusal ? refusal.text : change ? unparted(`▲ was ${whole(change.before)}${change.amount ? `: ${change.amount}` : ""}`) : ""),
     cut && h(CameFirst, { one, state, acts }),
   );
 }
