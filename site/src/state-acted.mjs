@@ -71,7 +71,7 @@ export function undoing(kept, label) {
   if (step.every(({ act, text }) => act === "give" && !text)) return count > 1 ? "clearing" : `${label(last.name)} cleared`;
   if (count > 1 && step.every(({ act }) => act === "cut")) return `${count} sizes cut as drawn`;
   if (count > 1 && step.every(({ act, text }) => act === "give" && text)) return "the example’s sizes";
-  const shown = last.text.replace(/(\.\d{2})\d+/, "$1");
+  const shown = last.text.replace(/(\.\d{2})\d+/, "$1").replace(/^(.{40}).+$/s, "$1…");
   const words = { give: shown || "cleared", cut: `cut, ${shown}`, uncut: "to be made again", first: "came first" };
   return `${label(last.name)} ${words[last.act]}`;
 }

@@ -35,6 +35,7 @@ async function anywhere(wanted, options) {
 /** @type {import("pyodide").PyodideConfig} */
 const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info: CORE.info, packages: {} } };
 const LACKING = /"fault": ?"ModuleNotFoundError/;
+const WANTING = "not all that this needs is on this device yet; connect once and ask again";
 
 /** @param {string} name */
 async function file(name) {
@@ -108,19 +109,18 @@ async function started() {
  */
 async function answered(request) {
   const { ask, way } = await python;
-  const reply = await ask(request).catch((fault) => lost(request, fault));
+  const reply = await ask(request).catch((fault) => lost(request, `ModuleNotFoundError: ${fault}`));
   if (way === "ordinary" || !LACKING.test(reply)) return reply;
   const whole = ordinarily().then((again) => ({ ask: again, way: "ordinary" }));
   return whole.then(
     (found) => ((python = whole), found.ask(request)),
-    () => reply,
+    () => lost(request, WANTING),
   );
 }
 
-/** @param {string} request @param {unknown} fault */
+/** @param {string} request @param {string} fault */
 function lost(request, fault) {
-  const reply = { id: JSON.parse(request).id, ok: false, refusals: [], givens: {}, fault: `ModuleNotFoundError: ${fault}` };
-  return JSON.stringify(reply);
+  return JSON.stringify({ id: JSON.parse(request).id, ok: false, refusals: [], givens: {}, fault });
 }
 
 let python = started();

@@ -16,7 +16,7 @@ export function Tag({ given, facts }) {
     "span",
     { class: "tag", id: `r-${given.name}` },
     from && h("em", null, from, " "),
-    read && h("span", null, read),
+    (facts.stands || read) && h("span", null, facts.stands || read),
   );
 }
 

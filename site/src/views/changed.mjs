@@ -29,6 +29,8 @@ export function Misfits({ state, acts }) {
   if (!told) return null;
   const gaps = told.gaps.filter((one) => !state.changed?.changes.gaps.some(({ name }) => name === one.name));
   const says = [...told.alike.filter((one) => !one.fits), ...told.broken, ...told.impossible].map(({ say }) => say);
+  const fields = new Set(state.sum?.givens.map(({ name }) => name));
+  says.push(...told.refusals.filter(({ field }) => !fields.has(field)).map(({ say, instead }) => `Not used: ${say}; ${instead}.`));
   const open = undecided(state);
   if (!told.whole && !says.length && open.length) says.push(`Not decided yet: ${listed(open)}.`);
   return h(Gaps, { gaps, says, acts });

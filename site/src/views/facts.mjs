@@ -6,13 +6,13 @@
 
 import { EXAMPLE, setAside } from "../state-entry.mjs";
 import { currentKey } from "../state.mjs";
-import { labelling } from "../state-told.mjs";
+import { labelling, whole } from "../state-told.mjs";
 import { listed } from "../words.mjs";
 import { sorted } from "./settled.mjs";
 
-/** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string, unsaid: string }} Facts */
+/** @typedef {{ text: string, aside: string, answered: string, from: string, refusal: string, read: string, stands: string, unsaid: string }} Facts */
 
-/** `unsaid`: the answers that are missing because it is left empty. `aside`: a text of one's own that does not count because others were typed after it. `answered`: the answer in its place.
+/** `stands`: what holds in its place, once the saw or another cut has decided. `unsaid`: the answers that are missing because it is left empty. `aside`: a text of one's own that does not count because others were typed after it. `answered`: the answer in its place.
  * @param {State} state @param {Given} given @returns {Facts} */
 export function factsOf(state, given) {
   const { name } = given;
@@ -26,8 +26,16 @@ export function factsOf(state, given) {
     from: open ? "" : (state.entry.origin[name] ?? ""),
     refusal: refusal ? sentence(refusal) : "",
     read: reading(state, name),
+    stands: stands(state, name),
     unsaid: unsaid(state, given),
   };
+}
+
+/** @param {State} state @param {string} name */
+function stands(state, name) {
+  const one = state.settled?.told?.givens.find((given) => given.name === name);
+  if (!one || (one.state !== "cut" && one.state !== "yielded")) return "";
+  return one.state === "cut" ? `cut at ${whole(one)}` : `${whole(one)} now: it gave way to the ${labelling(state)(one.for ?? "").toLowerCase()}`;
 }
 
 /** @param {State} state @param {Given} given */

@@ -56,7 +56,7 @@ export function Glance({ state }) {
   return h(
     "span",
     { class: `glance ${how}` },
-    h("span", null, main.label, how === "refused" && h("em", null, ", from before")),
+    h("span", null, main.label, (how === "refused" || how === "open") && h("em", null, ", from before")),
     h("strong", null, h(Measure, { text: main.text ?? "" })),
   );
 }

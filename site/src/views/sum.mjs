@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { standing } from "../state.mjs";
 import { Answers, Tables } from "./answers.mjs";
 import { CarryOn } from "./carry.mjs";
 import { Drawing } from "./drawing.mjs";
@@ -30,7 +31,7 @@ export function SumPage({ state, acts }) {
         { class: "asking" },
         h(
           "figure",
-          { class: "board" },
+          { class: `board ${standing(state)}` },
           h(Drawing, {
             figure: shown.answer.figure,
             sheet: sum.worked.figure,
@@ -38,7 +39,7 @@ export function SumPage({ state, acts }) {
             touch: acts.touch,
           }),
         ),
-        shown.answer.exploded && h(Apart, { figure: shown.answer.exploded, sheet: sum.worked.exploded ?? shown.answer.exploded }),
+        shown.answer.exploded && h(Apart, { figure: shown.answer.exploded, sheet: sum.worked.exploded ?? shown.answer.exploded, how: standing(state) }),
         h(Givens, { sum, state, acts }),
         state.kept && isForm(state.changed) && h(Changed, { state, acts }),
         h("a", { class: "strip", href: "#answers" }, h(Glance, { state })),
@@ -59,9 +60,10 @@ function isForm(changed) {
   return !!changed && !changed.at.startsWith("cut:");
 }
 
-/** The piece taken apart, to the same scale throughout. @param {{ figure: import("../shapes").Figure, sheet: import("../shapes").Figure }} props */
-function Apart({ figure, sheet }) {
-  return h("figure", { class: "board apart" }, h(Drawing, { figure, sheet, held: "", touch: () => {}, name: "apart" }));
+/** The piece taken apart, to the same scale throughout.
+ * @param {{ figure: import("../shapes").Figure, sheet: import("../shapes").Figure, how: string }} props `how` it stands to what is in the fields */
+function Apart({ figure, sheet, how }) {
+  return h("figure", { class: `board apart ${how}` }, h(Drawing, { figure, sheet, held: "", touch: () => {}, name: "apart" }));
 }
 
 /** @param {{ sum: import("../shapes").Sum, moments: { id: string, title: string }[] }} props */
