@@ -7,9 +7,10 @@ import { sent } from "./state-entry.mjs";
 
 const FIXED = new Set(["choice", "rows", "reckoning", "text"]);
 
-/** The givens that may be changed little by little, those that were typed first. @param {State} state */
-export function changeable({ sum, entry }) {
-  const free = (sum?.givens ?? []).filter(({ kind }) => !FIXED.has(kind));
+/** The givens that may be changed little by little, those that were typed first; none whose part is cut. @param {State} state */
+export function changeable({ sum, entry, settled }) {
+  const cut = new Set(settled?.told?.givens.filter(({ state }) => state === "cut").map(({ name }) => name));
+  const free = (sum?.givens ?? []).filter(({ kind, name }) => !FIXED.has(kind) && !cut.has(name));
   const typed = free.filter(({ name }) => entry.texts[name]?.trim());
   return [...typed, ...free.filter((one) => !typed.includes(one) && !sum?.any_of?.names.includes(one.name))];
 }

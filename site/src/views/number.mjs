@@ -103,9 +103,9 @@ function MakeIt({ state, acts, about }) {
     h("button", { type: "submit", class: "key" }, "What must it be?"),
     h("p", { role: "status", class: refusal ? "note refused" : "note" }, found ? found.say : refusal),
     found && (found.reached || found.answer.text !== about.answer.text) && h("div", { class: "hands" },
-      h("button", { type: "button", class: "key", onClick: () => acts.piece.use(found.text) }, `Use ${found.text}`),
       found.on_rule && h("button", { type: "button", class: "key", onClick: () => acts.piece.use(found.on_rule?.text ?? "") },
         `Use ${found.on_rule.text}, which makes it ${whole(found.on_rule.answer)}`),
+      h("button", { type: "button", class: "key", onClick: () => acts.piece.use(found.text) }, `Use ${found.text}`),
     ),
   );
 }
