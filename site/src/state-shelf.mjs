@@ -15,6 +15,7 @@ export function makeShelf(store) {
   const tabs = typeof BroadcastChannel === "function" ? new BroadcastChannel("tenpenny pieces") : null;
   /** When a piece open here was last copied away from another tab's: all that was done before is in that copy. @type {Map<string, number>} */
   const copies = new Map();
+  let askAgain = () => {};
 
   /** The list with this piece as it is now. @param {Kept} kept */
   function list(kept) {
@@ -42,6 +43,7 @@ export function makeShelf(store) {
     const mine = stamped(copied(open ? now : kept, titleFor(kept)));
     if (open) copies.set(kept.id, mine.at);
     if (open) store.set({ kept: mine, notice: ELSEWHERE, spoken: ELSEWHERE, settled: null });
+    if (open) askAgain();
     await save(mine, "");
     store.set({ pieces: await allPieces() });
   }
@@ -72,6 +74,7 @@ export function makeShelf(store) {
   /** What was left unwritten is written, and every piece listed. `ask` is called when another tab has changed the one open.
    * @param {() => void} ask */
   async function begin(ask) {
+    askAgain = ask;
     for (const { kept, was } of unwritten()) await save(kept, was);
     store.set({ pieces: await allPieces() });
     tabs?.addEventListener("message", ({ data }) => heard(data, ask));
