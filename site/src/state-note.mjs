@@ -1,4 +1,4 @@
-/** Notes of what is being written to the store, kept where writing takes no time. Long values get none: they can be had again. */
+/** Notes of what is being written to the store, kept where writing takes no time. Long values get none, but for what cannot be had again. */
 
 const LONGEST = 20_000;
 
@@ -9,14 +9,15 @@ const key = (name) => `tenpenny ${name}`;
  * Note a value; the note as it stands, "" when there is none.
  * @param {string} name
  * @param {unknown} value
+ * @param {number} [longest]
  * @returns {string}
  */
-export function write(name, value) {
+export function write(name, value, longest = LONGEST) {
   const note = JSON.stringify(value);
   try {
-    if (note.length <= LONGEST) localStorage.setItem(key(name), note);
+    if (note.length <= longest) localStorage.setItem(key(name), note);
     else localStorage.removeItem(key(name));
-    return note.length <= LONGEST ? note : "";
+    return note.length <= longest ? note : "";
   } catch {
     return "";
   }
@@ -28,7 +29,12 @@ export function write(name, value) {
  * @param {string} note
  */
 export function putAway(name, note) {
-  if (note && localStorage.getItem(key(name)) === note) localStorage.removeItem(key(name));
+  if (note && localStorage.getItem(key(name)) === note) drop(name);
+}
+
+/** @param {string} name */
+export function drop(name) {
+  localStorage.removeItem(key(name));
 }
 
 /**

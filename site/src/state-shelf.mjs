@@ -5,7 +5,7 @@
  */
 
 import { keep, recall } from "./state-keep.mjs";
-import { allPieces, onShelf, recallPiece, save as write, unwritten } from "./state-kept.mjs";
+import { allPieces, isBehind, onShelf, recallPiece, save as write, setAside, unwritten } from "./state-kept.mjs";
 import { begun, copied, entryOf, newName, nextTitle, stamped } from "./state-piece.mjs";
 
 const ELSEWHERE = "This piece was changed in another tab as well. Both are kept: what you did here stands in a copy of its own.";
@@ -26,11 +26,11 @@ export function makeShelf(store) {
   /** Keep a piece at once; another tab's work on it is never written over. @param {Kept} kept @param {string} was */
   async function save(kept, was) {
     list(kept);
+    if (!was) keep(`open:${kept.record.piece}`, kept.id);
     const how = await write(kept, was);
     if (how === "shut") store.set({ keeps: false });
     if (how === "elsewhere") apart(kept);
     if (how === "kept") tabs?.postMessage({ id: kept.id, rev: kept.rev });
-    if (how === "kept" && !was) keep(`open:${kept.record.piece}`, kept.id);
   }
 
   /** What was done here goes on as another piece. @param {Kept} kept */
@@ -46,6 +46,17 @@ export function makeShelf(store) {
     if (open) askAgain();
     await save(mine, "");
     store.set({ pieces: await allPieces() });
+  }
+
+  /** What was being kept when a page was closed: where another tab has gone on since, it stands as a piece of its own.
+   * @param {{ kept: Kept, was: string[], name: string }} one */
+  async function late(one) {
+    const { kept, was } = one;
+    if (isBehind(kept, store.get().kept)) return setAside(one);
+    const how = await write(kept, was);
+    const theirs = how === "elsewhere" ? await recallPiece(kept.id) : undefined;
+    if (theirs && !isSame(theirs, kept)) await write(stamped(copied(kept, titleFor(kept))), "");
+    if (how !== "shut") setAside(one);
   }
 
   /** Whether another tab has come to the same. @param {Kept} one @param {Kept} other */
@@ -75,7 +86,7 @@ export function makeShelf(store) {
    * @param {() => void} ask */
   async function begin(ask) {
     askAgain = ask;
-    for (const { kept, was } of unwritten()) await save(kept, was);
+    for (const one of unwritten()) await late(one);
     store.set({ pieces: await allPieces() });
     tabs?.addEventListener("message", ({ data }) => heard(data, ask));
   }
