@@ -15,7 +15,7 @@ def test_it_is_read_first(page: Page, address: str) -> None:
     expect(page.locator("#a-angle .figure")).to_have_text("14.0°")
     assert page.evaluate(ALIVE) == 0
     page.evaluate("() => frame()")
-    expect(page.locator("#answers.now")).to_be_visible(timeout=60_000)
+    expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
     assert page.evaluate(ALIVE) == 1
 
 
@@ -23,4 +23,4 @@ def test_a_page_that_is_not_seen_does_not_wait(page: Page, address: str) -> None
     """Opened in a tab behind another, where no frame is drawn."""
     page.add_init_script(NO_FRAMES + HIDDEN)
     page.goto(f"{address}slope.html")
-    expect(page.locator("#answers.now")).to_be_visible(timeout=60_000)
+    expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
