@@ -115,7 +115,7 @@ def _answers(one: Sum, givens: Mapping[str, str]) -> dict[str, list[str]]:
 def _times(someone: BrowserContext, host: str, one: Typing) -> list[float]:
     page = someone.new_page()
     page.goto(f"{host}ours/{one.sum}.html#{one.query}")
-    page.wait_for_selector("text=works offline", timeout=LONGEST)
+    page.wait_for_selector(".status.ready, .offline", timeout=LONGEST)
     page.wait_for_timeout(QUIET)
     times: list[float] = page.evaluate(TYPE % OFTEN, [one.field, one.answer, one.texts])
     page.close()
