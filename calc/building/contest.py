@@ -1,9 +1,7 @@
 """Which cuts contend for the same givens, so that it counts which of them came first."""
 
-from dataclasses import replace
-
-from calc.building.record import Entry
-from calc.building.settle import Settled, order_of, settle
+from calc.building.fitting import Fitting
+from calc.building.settle import Settled, order_of
 from calc.building.trials import still
 
 
@@ -16,7 +14,7 @@ def contested(settled: Settled) -> list[str]:
     calls = {name: _calls_on(settled, name) for name in order}
     missing = [name for name in order if not still(settled.misses.get(name, 0))]
     near = [name for name in order if any(calls[name] & calls[one] for one in missing)]
-    return [name for name in near if len(near) > 1 and _counts(settled, name)]
+    return [name for name in near if len(near) > 1 and _counts(settled, name, order)]
 
 
 def _calls_on(settled: Settled, name: str) -> set[str]:
@@ -25,8 +23,8 @@ def _calls_on(settled: Settled, name: str) -> set[str]:
     return {one for one in by if settled.asked.get(one) is not None and one not in settled.cuts}
 
 
-def _counts(settled: Settled, name: str) -> bool:
+def _counts(settled: Settled, name: str, order: list[str]) -> bool:
     """Whether a given would stand elsewhere with this cut in front."""
-    record = settled.record
-    other = settle(settled.piece, replace(record, entries=(*record.entries, Entry("first", name))))
+    in_front = [name, *(one for one in order if one != name)]
+    other = Fitting(settled.piece, settled.asked, settled.cuts, in_front)
     return any(not still(other.givens[one] - settled.givens[one]) for one in {*settled.took, *other.took})

@@ -32,6 +32,11 @@ class Plan:
     steps: tuple[Worked, ...]
     any_of: AnyOf | None = None
 
+    @cached_property
+    def _felt(self) -> dict[tuple[frozenset[str], frozenset[str]], tuple[str, ...]]:
+        """What `touched` has found: the steps never change, and the same is asked over and over."""
+        return {}
+
     def work_out(self, givens: Values, cuts: Values) -> tuple[dict[str, Any], dict[str, Refusal]]:
         """Every given, cut and size that is known, by name; and why a size could not be worked out.
 
@@ -73,6 +78,12 @@ class Plan:
 
     def touched(self, moved: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
         """The sizes whose function feels it when givens move; a fixed size feels it and passes nothing on."""
+        asked = frozenset(moved), frozenset(fixed)
+        if asked not in self._felt:
+            self._felt[asked] = self._touched(*asked)
+        return self._felt[asked]
+
+    def _touched(self, moved: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
         reached, found = set(moved), []
         for step in self.steps:
             if step.name not in moved and not reached.isdisjoint(step.needs):
