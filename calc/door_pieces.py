@@ -135,7 +135,8 @@ def _probe(request: Told) -> Probe:
     """The answer asked after: of a piece where there is a record, else of a sum from its givens."""
     answer = str(request.get("answer", ""))
     if request.get("record"):
-        return of_piece(_stands(str(request["sum"]), _piece(request)[1]), answer)
+        one, record = _piece(request)
+        return of_piece(_stands(one.id, record), answer)
     texts = {str(name): str(text) for name, text in request.get("givens", {}).items() if text}
     return of_sum(find(str(request["sum"])), texts, Bench(**request.get("bench", {})), answer)
 

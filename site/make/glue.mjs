@@ -2,8 +2,8 @@
 //
 // The script serves C libraries that are loaded later: it names every function of the interpreter, and holds all that such a
 // library could ask of the browser (sound, screens, sockets). We load none. What is left out: the names of functions that the
-// script itself does not use, what the interpreter does not import, and then whatever nothing refers to any more. The
-// interpreter itself stays as it was released. A snapshot fits the script that it was made with and no other, since the
+// script itself does not use, what the interpreter does not import, and then whatever nothing refers to any more. What that
+// leaves of the interpreter is in interpreter.mjs. A snapshot fits the script that it was made with and no other, since the
 // script's own functions stand in the table that the interpreter calls by number.
 import fs from "node:fs";
 import { fileURLToPath } from "node:url";

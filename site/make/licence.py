@@ -4,7 +4,10 @@ from make import wheels
 from make.places import MAKE, MODULES, ROOT
 
 PAGE = ("preact", "preact-render-to-string", "idb-keyval")
-PYODIDE = "Pyodide is as its makers publish it under this licence; its source: https://github.com/pyodide/pyodide\n\n"
+PYODIDE = (
+    "Pyodide is as its makers publish it under this licence, less the functions that this page cannot call; what is "
+    "left out, and how: site/make/glue.mjs and interpreter.mjs. Its source: https://github.com/pyodide/pyodide\n\n"
+)
 
 
 def texts() -> str:

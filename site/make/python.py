@@ -19,9 +19,10 @@ MADE_FROM = (MAKE / "glue.mjs", MAKE / "interpreter.mjs", PYODIDE / "package.jso
 
 def core(folder: Path) -> dict[str, Any]:
     """Copy the interpreter into a folder named by its hash; what the worker needs to know of it."""
+    made = interpreter()
     content = {
-        "glue.js": (interpreter() / SCRIPT).read_bytes(),  # .js, since not every host serves .mjs as a script
-        WASM: (interpreter() / WASM).read_bytes(),
+        "glue.js": (made / SCRIPT).read_bytes(),  # .js, since not every host serves .mjs as a script
+        WASM: (made / WASM).read_bytes(),
         "python_stdlib.zip": (PYODIDE / "python_stdlib.zip").read_bytes(),
     }
     home = f"python/core-{digest(b''.join(content.values()))[:10]}/"

@@ -15,6 +15,5 @@ declare const APP: string;
 /** Every file of this release. */
 declare const LISTED: { version: string; files: { url: string; hash: string; bytes: number; part: "shell" | "runtime" }[] };
 
-/** Pyodide's glue code takes the settings that loadPyodide makes; the second, less what a page without libraries can do without. */
-declare module "*/pyodide.asm.js";
+/** Pyodide's glue code, less what a page without libraries can do without; it takes the settings that loadPyodide makes. */
 declare module "*/glue.js";
