@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from calc import show
 from calc.bench import Bench
@@ -52,6 +53,7 @@ class Alike:
         return self.apart is None or self.apart <= self.within + NOISE
 
 
+@lru_cache(maxsize=2)  # asked for what stood before an entry, and twice for what stands after it
 def gaps(settled: Settled) -> tuple[Gap, ...]:
     """Every cut that still disagrees with the rest, in the order of the sizes."""
     missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order]

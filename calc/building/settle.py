@@ -19,7 +19,7 @@ from calc.typed.reading import Reading
 from calc.working import kinds_of
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Settled:
     """A piece worked out from its record.
 
