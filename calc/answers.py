@@ -61,7 +61,7 @@ class Result:
     def __getitem__(self, name: str) -> Any:
         return self.values[name]
 
-    @property
+    @cached_property
     def rounded(self) -> bool:
         """True when an entry came from a rounded answer."""
         return any(reading.rounded for reading in self.readings.values())

@@ -133,6 +133,20 @@ class Sum:
         """Each name's label as it stands inside a sentence or a formula: no capital, no comma."""
         return {one.name: (one.label[0].lower() + one.label[1:]).replace(",", "") for one in self.named}
 
+    @cached_property
+    def kinds(self) -> dict[str, Answer]:
+        """How each given and answer prints, by name."""
+        givens = {
+            given.name: Answer(
+                name=given.name,
+                label=given.label,
+                kind=given.kind if given.kind in KINDS else "number",
+            )
+            for given in self.givens
+            if given.kind != "rows"
+        }
+        return givens | {answer.name: answer for answer in self.answers}
+
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""
         return {given.name: given for given in self.givens}[name]

@@ -6,7 +6,7 @@ from typing import Any
 from calc import formula, show
 from calc.bench import Bench
 from calc.cells import printed
-from calc.declare import KINDS, Answer, Sum, Values
+from calc.declare import Answer, Sum, Values
 from calc.trig import is_exact
 from calc.units import MM_PER_INCH
 
@@ -33,7 +33,7 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
     An answer that has no formula, counted off a list or read from a table, is known from the start.
     """
     lines: list[Line] = []
-    known, labels, kinds = known | _looked_up(one, values), one.labels, kinds_of(one)
+    known, labels, kinds = known | _looked_up(one, values), one.labels, one.kinds
     for line in one.formulas:
         if line.name in known or values.get(line.name) is None or not formula.names(line.text) <= known:
             continue
@@ -49,20 +49,6 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
 def _looked_up(one: Sum, values: Values) -> set[str]:
     worked = {line.name for line in one.formulas}
     return {one.name for one in one.answers if one.name not in worked and values.get(one.name) is not None}
-
-
-def kinds_of(one: Sum) -> dict[str, Answer]:
-    """How each given and answer prints, by name."""
-    givens = {
-        given.name: Answer(
-            name=given.name,
-            label=given.label,
-            kind=given.kind if given.kind in KINDS else "number",
-        )
-        for given in one.givens
-        if given.kind != "rows"
-    }
-    return givens | {answer.name: answer for answer in one.answers}
 
 
 def said(answer: Answer, value: Any, bench: Bench, unit: str = "") -> str:

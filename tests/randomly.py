@@ -36,7 +36,7 @@ def cuts_of(piece: Piece) -> list[str]:
 
 def near(piece: Piece, plain: Settled, name: str) -> SearchStrategy[str]:
     """What a size may come out at: a few millimetres or degrees off what it was worked out at."""
-    kind, value = acts.cuttable(piece)[name].kind, float(plain.values.get(name) or 20)
+    kind, value = piece.cuttable[name].kind, float(plain.values.get(name) or 20)
     off = st.integers(-40, 40).map(lambda tenths: max(value + tenths / 10, 0.1))
     return off.map(lambda size: f"{size:.2f}{'°' if kind == 'angle' else ' mm'}")
 

@@ -3,12 +3,9 @@
 Each returns a new record, or raises a Refusal with a sentence and leaves the old one as it was.
 """
 
-from collections.abc import Mapping
-
 from calc.bench import Bench
 from calc.building.piece import Piece
 from calc.building.record import UNDECIDED, Record
-from calc.building.size import CUT_KINDS
 from calc.errors import Refusal, listed, meant
 from calc.given import Given
 from calc.typed.glyphs import clipped
@@ -33,9 +30,9 @@ def give(piece: Piece, record: Record, name: str, text: str) -> Record:
 
 def cut(piece: Piece, record: Record, name: str, text: str) -> Record:
     """Record what a part really came out at, whether its limit likes it or not. Raises Refusal where it is no size."""
-    entry = cuttable(piece).get(name)
+    entry = piece.cuttable.get(name)
     if entry is None:
-        raise Refusal(f"“{name[:40]}” is nothing that is cut", meant(name, list(cuttable(piece))), name)
+        raise Refusal(f"“{name[:40]}” is nothing that is cut", meant(name, list(piece.cuttable)), name)
     try:
         parse(entry, text, record.bench)
     except Refusal as refusal:
@@ -51,12 +48,6 @@ def uncut(piece: Piece, record: Record, name: str) -> Record:
 def first(piece: Piece, record: Record, name: str) -> Record:
     """Say that this cut came before all others, so that it has the first call on what gives way."""
     return _if_cut(piece, record, name).then("first", name)
-
-
-def cuttable(piece: Piece) -> Mapping[str, Given]:
-    """How each size that can be cut is asked for: the sizes of parts, and the lengths and angles given."""
-    given = {one.name: one for one in piece.givens if one.kind in CUT_KINDS}
-    return {**given, **{one.name: one.entry for one in piece.sizes.values() if one.can_be_cut}}
 
 
 def parse(given: Given, text: str, bench: Bench) -> Reading:

@@ -6,11 +6,10 @@ from functools import lru_cache
 
 from calc import show
 from calc.bench import Bench
-from calc.building.acts import cuttable, uncut
 from calc.building.moves import HAIR, room
-from calc.building.settle import Settled, settle
+from calc.building.settle import Settled
 from calc.building.size import Match, Size
-from calc.building.supposing import miss_if
+from calc.building.supposing import miss_if, value_uncut
 from calc.cells import entry, printed
 from calc.errors import listed
 from calc.roots import reach
@@ -89,15 +88,15 @@ def _trimmed(settled: Settled, size: Size, amount: Number) -> Choice:
 
 def _anew(settled: Settled, size: Size, amount: Number) -> Choice:
     """The part made again as it would be were it still to be cut, so that what gave way to it is as it was given."""
-    without = settle(settled.piece, uncut(settled.piece, settled.record, size.name))
-    value = without.values.get(size.name, settled.cuts[size.name] - amount)
+    planned = value_uncut(settled, size.name)
+    value = settled.cuts[size.name] - amount if planned is None else planned
     named = f"the {settled.piece.labels[size.name]} {_shown(settled, size.name, value)}"
     return Choice(f"Make the {size.part} again, with {named}", size.name, entry(size.kind, value, settled.bench))
 
 
 def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     """Another size cut differently so that this one fits; where that part is made already, only by taking wood off."""
-    now, asked = settled.values.get(name), cuttable(settled.piece)[name]
+    now, asked = settled.values.get(name), settled.piece.cuttable[name]
     if now is None:
         return None
     low, high = room(asked, now)
@@ -114,7 +113,7 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
 
 def _shown(settled: Settled, name: str, value: Number) -> str:
     """A size as it is set on the maker's rule, with what is over or short of the mark."""
-    shown = printed(settled.kinds[name], value, settled.bench)
+    shown = printed(settled.piece.kinds[name], value, settled.bench)
     return f"{shown.text}, {shown.left}" if shown.left else shown.text
 
 

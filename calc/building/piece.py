@@ -11,7 +11,7 @@ from typing import Any
 
 from calc.bench import Bench
 from calc.building.order import led_to, ordered
-from calc.building.size import Match, Size, Step, Table
+from calc.building.size import CUT_KINDS, Match, Size, Step, Table
 from calc.building.sizing import CANNOT, Known, Plan, Unknown, Worked
 from calc.cells import printed
 from calc.declare import Formula, Sum, Values
@@ -49,6 +49,12 @@ class Piece(Sum):
     def sizes(self) -> dict[str, Size]:
         """The sizes by name, in the order declared."""
         return {one.name: one for one in self.answers if isinstance(one, Size)}
+
+    @cached_property
+    def cuttable(self) -> dict[str, Given]:
+        """How each size that can be cut is asked for: the sizes of parts, and the lengths and angles given."""
+        given = {one.name: one for one in self.givens if one.kind in CUT_KINDS}
+        return given | {one.name: one.entry for one in self.sizes.values() if one.can_be_cut}
 
     @property
     def tables(self) -> tuple[Table, ...]:

@@ -4,7 +4,6 @@ import textwrap
 from collections.abc import Callable, Iterator
 
 from calc.answers import in_columns, table
-from calc.building.acts import cuttable
 from calc.building.changes import Changes, held
 from calc.building.gaps import Alike, Choice, Gap, alike, gaps
 from calc.building.settle import Settled
@@ -93,7 +92,7 @@ def sheet(settled: Settled) -> str:
 def _parts(settled: Settled) -> Iterator[str]:
     """What was given and can be measured, then every size that is measured on a part, part by part."""
     yield "Sizes:"
-    givens = [name for name in cuttable(settled.piece) if name not in settled.piece.sizes]
+    givens = [name for name in settled.piece.cuttable if name not in settled.piece.sizes]
     labels = {one.name: one.label for one in settled.piece.givens}
     rows = [["Given", name, labels[name]] for name in givens if _state(settled, name) not in ("", STATES["default"])]
     sizes = [one for one in settled.piece.sizes.values() if one.can_be_cut]

@@ -4,7 +4,6 @@ import json
 from typing import Any
 
 from calc.answers import Result
-from calc.building.acts import cuttable
 from calc.building.changes import Change, Changes
 from calc.building.contest import contested
 from calc.building.gaps import Alike, Gap, alike, gaps, measured
@@ -68,7 +67,7 @@ def in_json(settled: Settled, **more: Any) -> str:
 
 def _amount(one: Change, after: Settled) -> str:
     """By how much a length or an angle is more or less than it was, as it is seen at the bench; "" for all else."""
-    kind = after.kinds[one.name].kind
+    kind = after.piece.kinds[one.name].kind
     if one.by is None or kind not in CUT_KINDS:
         return ""
     return (
@@ -82,7 +81,7 @@ def _given(settled: Settled, name: str) -> dict[str, Any]:
         "name": name,
         "label": settled.piece.given(name).label,
         "kind": settled.piece.given(name).kind,
-        "can_be_cut": name in cuttable(settled.piece),
+        "can_be_cut": name in settled.piece.cuttable,
         "state": settled.state(name),
         "typed": typed.text if typed else "",
         "read": reading.read if reading else "",
@@ -109,7 +108,7 @@ def _size(settled: Settled, name: str) -> dict[str, Any]:
 
 def _cell(settled: Settled, name: str) -> dict[str, Any]:
     """A value in parts, as `calc.cells` has it; a choice by its words. entry: as it would be typed, all of it."""
-    value, shown = settled.values.get(name), settled.kinds.get(name)
+    value, shown = settled.values.get(name), settled.piece.kinds.get(name)
     if value is None or isinstance(value, str | tuple) or shown is None:
         return {**EMPTY, "text": result(settled, name), "value": value if isinstance(value, str) else None, "entry": ""}
     rounded = any(one.rounded for one in settled.readings.values())

@@ -4,6 +4,7 @@ What is given, what is cut and what came first are all read off the entries, so 
 """
 
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 
 from calc.bench import Bench
 from calc.errors import Refusal
@@ -39,12 +40,12 @@ class Record:
         if len(self.title) > LONGEST_TITLE or not self.title.isprintable():
             raise Refusal("this is no name for a piece", f"use at most {LONGEST_TITLE} letters", "title", "Name")
 
-    @property
+    @cached_property
     def givens(self) -> dict[str, Entry]:
         """The last word on each given; an empty one goes back to its default."""
         return {name: entry for name, entry in self._last("give").items() if entry.text.strip()}
 
-    @property
+    @cached_property
     def cuts(self) -> dict[str, Entry]:
         """The size each part came out at, by the name of the size."""
         return {name: entry for name, entry in self._last("cut", "uncut").items() if entry.act == "cut"}
@@ -57,7 +58,7 @@ class Record:
             found[entry.name] = entry
         return found
 
-    @property
+    @cached_property
     def first(self) -> tuple[str, ...]:
         """The cuts that the maker says came first, the first of all in front."""
         order: list[str] = []

@@ -6,17 +6,16 @@ from functools import cached_property
 from typing import Any
 
 from calc.bench import Bench
-from calc.building.acts import cuttable, parse, too_many
+from calc.building.acts import parse, too_many
 from calc.building.fitting import Fitting
 from calc.building.piece import Piece
 from calc.building.record import UNDECIDED, Record, entered
-from calc.declare import Answer, Values
+from calc.declare import Values
 from calc.engine import in_hand
 from calc.errors import Refusal
 from calc.given import Given
 from calc.trig import Number
 from calc.typed.reading import Reading
-from calc.working import kinds_of
 
 
 @dataclass(frozen=True, eq=False)
@@ -49,14 +48,9 @@ class Settled:
         return all(answer.name in self.values for answer in self.piece.answers) and not self.broken
 
     @cached_property
-    def kinds(self) -> dict[str, Answer]:
-        """How each given and size prints, by name."""
-        return kinds_of(self.piece)
-
-    @cached_property
     def broken(self) -> dict[str, str]:
         """Each size and cut that breaks its own limit, and how: "is too small"."""
-        entries = {**cuttable(self.piece), **{one.name: one for one in self.piece.givens}}
+        entries = {**self.piece.cuttable, **{one.name: one for one in self.piece.givens}}
         told = {name: entries[name].outside(cut) for name, cut in self.cuts.items()}
         open_sizes = [size for name, size in self.piece.sizes.items() if name not in self.cuts and name in self.values]
         told |= {size.name: size.outside(self.values[size.name]) for size in open_sizes}
@@ -134,7 +128,7 @@ def _put(readings: dict[str, Reading], given: Given, text: str, bench: Bench, wr
 
 
 def _cuts(piece: Piece, record: Record, wrong: list[Refusal]) -> dict[str, Any]:
-    asked, found = cuttable(piece), {}
+    asked, found = piece.cuttable, {}
     for name, entry in record.cuts.items():
         try:
             found[name] = parse(asked[name], entry.text, entered(entry, record.bench)).value

@@ -65,12 +65,14 @@ class Plan:
 
     def one(self, step: Worked, values: Values, typed: Values) -> Any:
         """One size by its function, whatever it was cut to; raises Unknown or Refusal."""
-        group = self.any_of.names if self.any_of and step.name in self.any_of.names else ()
-        if self.any_of and group and len(typed) < self.any_of.count:
+        some = self.any_of
+        group = some.names if some and step.name in some.names else ()
+        if some and group and len(typed) < some.count:
             raise Unknown(step.name)
-        if any(name not in values for name in step.needs if name not in group):
-            raise Unknown(step.name)
-        needed = {name: typed.get(name) if name in group else values[name] for name in step.needs}
+        try:
+            needed = {name: typed.get(name) if name in group else values[name] for name in step.needs}
+        except KeyError:
+            raise Unknown(step.name) from None
         try:
             return _sound(step.work(**needed))
         except (ArithmeticError, ValueError):

@@ -12,8 +12,18 @@ from calc.trig import Number
 
 def value_if(settled: Settled, name: str, moved: Values) -> Any:
     """What a given or size would be if these had been given or cut otherwise; None when that cannot be said."""
-    piece, cuts = settled.piece, {cut: moved.get(cut, one) for cut, one in settled.cuts.items()}
+    cuts = {cut: moved.get(cut, one) for cut, one in settled.cuts.items()}
     asked = {**settled.asked, **{given: one for given, one in moved.items() if given not in cuts}}
+    return _value(settled, name, asked, cuts)
+
+
+def value_uncut(settled: Settled, name: str) -> Any:
+    """What a size would be were its part still to be cut; None when that cannot be said."""
+    return _value(settled, name, settled.asked, {cut: one for cut, one in settled.cuts.items() if cut != name})
+
+
+def _value(settled: Settled, name: str, asked: Values, cuts: Values) -> Any:
+    piece = settled.piece
     givens = Fitting(piece, asked, cuts, order_of(piece, settled.record, asked, cuts)).givens
     values = piece.plan.known(givens, cuts)
     steps = piece.plan.leading([name], values.keys())

@@ -62,11 +62,14 @@ def parted(solids: Sequence[Solid]) -> list[Solid]:
 
 def _grain(solid: Solid) -> Spot3:
     """The way the grain runs, of length one: as declared, else along the longest edge."""
-    edges = [(a, b) for face in solid.faces for a, b in zip(face, (*face[1:], face[0]), strict=True)]
-    a, b = max(edges, key=lambda edge: round(math.dist(*edge), 6))
-    x, y, z = solid.grain if any(solid.grain) else (b[0] - a[0], b[1] - a[1], b[2] - a[2])
+    x, y, z = solid.grain if any(solid.grain) else _longest(solid)
     long = math.hypot(x, y, z) or 1.0
     return x / long, y / long, z / long
+
+
+def _longest(solid: Solid) -> Spot3:
+    a, b = max((edge for face in solid.faces for edge in _edges(face)), key=lambda edge: round(math.dist(*edge), 6))
+    return b[0] - a[0], b[1] - a[1], b[2] - a[2]
 
 
 def _looks(solid: Solid) -> dict[Edge, Spot3]:

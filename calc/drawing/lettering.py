@@ -65,7 +65,7 @@ def _spot(number: int, faces: list[tuple[int, list[Spot]]]) -> Spot | None:
     last = max((at for at, (one, _) in enumerate(faces) if one == number), default=-1)
     own = sorted((face for one, face in faces if one == number), key=lambda face: round(_area(face), 6), reverse=True)
     over = [face for _, face in faces[last + 1 :]]
-    tried = [spot for face in own for spot in _places(face) if _inside(spot, face)]
+    tried = (spot for face in own for spot in _places(face) if _inside(spot, face))
     return next((spot for spot in tried if not any(_inside(spot, face) for face in over)), None)
 
 

@@ -7,7 +7,7 @@ and can be compared by eye. The eye stands before the piece, to the right of it 
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from calc.drawing.solid import Face, Solid, Spot3
 
@@ -34,6 +34,7 @@ def dot(one: Spot3, other: Spot3) -> float:
     return one[0] * other[0] + one[1] * other[1] + one[2] * other[2]
 
 
+@lru_cache(maxsize=1024)  # the painter asks for it, then whoever draws the face's outline and its fibres
 def normal(face: Face) -> Spot3:
     """The way a face looks, of length one; nought for a face that is none."""
     x = y = z = 0.0
@@ -55,6 +56,16 @@ class Shape:
         """What it covers of the paper at most: left, low, right, high."""
         xs, ys = zip(*map(seen, self.corners), strict=True)
         return min(xs), min(ys), max(xs), max(ys)
+
+    @cached_property
+    def fronts(self) -> list[Plane]:
+        """The planes whose outer side the eye is on, or is level with."""
+        return [plane for plane in self.planes if toward(plane[0]) > -NEAR]
+
+    @cached_property
+    def backs(self) -> list[Plane]:
+        """The planes whose outer side the eye is not on."""
+        return [plane for plane in self.planes if toward(plane[0]) < NEAR]
 
     @cached_property
     def depth(self) -> float:
@@ -120,13 +131,12 @@ def _rank(one: int, other: int, shapes: Sequence[Shape], under: list[set[int]]) 
 
 def _before(one: Shape, other: Shape) -> bool:
     """Whether a plane parts them, `one` on the eye's side of it or at least on no other."""
-    return any(toward(way) > -NEAR and _outside(one, way, level) for way, level in other.planes) or any(
-        toward(way) < NEAR and _outside(other, way, level) for way, level in one.planes
-    )
+    return any(_outside(one, plane) for plane in other.fronts) or any(_outside(other, plane) for plane in one.backs)
 
 
-def _outside(shape: Shape, way: Spot3, level: float) -> bool:
-    return all(dot(way, corner) >= level - NEAR for corner in shape.corners)
+def _outside(shape: Shape, plane: Plane) -> bool:
+    (x, y, z), least = plane[0], plane[1] - NEAR
+    return all(x * a + y * b + z * c >= least for a, b, c in shape.corners)
 
 
 def _meet(a: tuple[float, float, float, float], b: tuple[float, float, float, float]) -> bool:

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from calc.bench import Bench
-from calc.building.acts import cuttable
 from calc.building.record import entered
 from calc.building.settle import Settled
 from calc.building.supposing import value_if
@@ -14,7 +13,6 @@ from calc.engine import in_hand, read
 from calc.errors import Refusal, listed
 from calc.given import Given
 from calc.typed.reading import Reading
-from calc.working import kinds_of
 
 UNCOUNTED = ("text", "rows")
 
@@ -67,7 +65,7 @@ def of_sum(one: Sum, texts: Mapping[str, str], bench: Bench, name: str) -> Probe
 
 def of_piece(settled: Settled, name: str) -> Probe:
     """A size of a piece that is being built, cuts and all. Raises Refusal where it is not known."""
-    record, asked = settled.record, cuttable(settled.piece)
+    record, asked = settled.record, settled.piece.cuttable
     given = {
         one.name: _input(
             one,
@@ -93,7 +91,7 @@ def _input(given: Given, found: Reading | None, bench: Bench, typed: bool) -> In
 
 
 def _answer(one: Sum, name: str) -> Answer:
-    answer = kinds_of(one).get(name)
+    answer = one.kinds.get(name)
     if answer is None or answer.kind in UNCOUNTED:
         known = listed([each.label.lower() for each in one.answers if each.kind not in UNCOUNTED], "or")
         raise Refusal(f"there is no number called “{name[:40]}” here", f"ask for the {known}", "answer", one.title)

@@ -98,7 +98,7 @@ def _link(settled: Settled, name: str) -> Link:
 
 def _formula(settled: Settled, size: Size) -> tuple[str, str]:
     """The formula in words and in numbers; without one, what the size is worked out from."""
-    labels, shown, values = settled.piece.labels, settled.kinds, settled.values
+    labels, shown, values = settled.piece.labels, settled.piece.kinds, settled.values
     if not size.formula:
         return f"worked out from {listed([labels[name] for name in _named(settled, size.name)])}", ""
     letters = formula.letters(size.formula, labels)
@@ -122,7 +122,7 @@ def result(settled: Settled, name: str) -> str:
         return "left out" if name in settled.values else "not decided yet"
     if isinstance(value, str | tuple):
         return reading.read if reading else str(value)
-    shown = printed(settled.kinds[name], value, settled.bench)
+    shown = printed(settled.piece.kinds[name], value, settled.bench)
     return f"{shown.text}, {shown.left}" if shown.left else shown.text
 
 
