@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from calc.given import Given
+
 KINDS = (
     *("length", "fine", "angle", "number", "count", "percent", "money", "board-feet", "volume", "text", "rows"),
     *("temperature", "mass", "force", "pressure", "area", "liquid", "density", "spread", "coverage", "capacity"),
@@ -30,3 +32,9 @@ class Answer:
     def __post_init__(self) -> None:
         if self.kind not in KINDS or bool(self.columns) != (self.kind == "rows"):
             raise ValueError(f"answer {self.name!r} has kind {self.kind!r}")
+
+
+def as_answer(given: Given, places: int = 2) -> Answer:
+    """How a given prints: as an answer of its kind does."""
+    kind = given.kind if given.kind in KINDS else "number"
+    return Answer(name=given.name, label=given.label, kind=kind, places=places)

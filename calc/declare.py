@@ -7,14 +7,17 @@ from typing import TYPE_CHECKING, Any
 
 from calc.answer_kinds import KINDS as KINDS
 from calc.answer_kinds import Answer as Answer
+from calc.answer_kinds import as_answer
 from calc.bench import Bench
 from calc.kinds import Given
+from calc.sources import BASES as BASES
+from calc.sources import Caution as Caution
+from calc.sources import Source as Source
 
 if TYPE_CHECKING:
     from calc.drawing.figure import Figure
 
 MOMENTS = ("sketch", "mark-out", "stock", "cut", "join", "fit", "finish", "piece")
-BASES = ("read", "computed", "memory", "common practice", "identity")
 
 Values = Mapping[str, Any]
 """Every given and answer by name, as numbers: lengths in millimetres, angles in degrees."""
@@ -41,29 +44,6 @@ class Formula:
     text: str
     note: str = ""
     within: float = 1e-9
-
-
-@dataclass(frozen=True)
-class Source:
-    """Where a figure or formula comes from. basis: one of BASES. For "common practice" no work is named."""
-
-    work: str
-    where: str = ""
-    basis: str = "read"
-    note: str = ""
-
-    def __post_init__(self) -> None:
-        if self.basis not in BASES:
-            raise ValueError(f"source {self.work!r} has basis {self.basis!r}")
-
-
-@dataclass(frozen=True)
-class Caution:
-    """A warning beside the number. `when` sees all values; without it the caution always stands."""
-
-    say: str
-    when: Callable[[Values], bool] | None = None
-    source: str = ""
 
 
 @dataclass(frozen=True)
@@ -136,16 +116,8 @@ class Sum:
     @cached_property
     def kinds(self) -> dict[str, Answer]:
         """How each given and answer prints, by name."""
-        givens = {
-            given.name: Answer(
-                name=given.name,
-                label=given.label,
-                kind=given.kind if given.kind in KINDS else "number",
-            )
-            for given in self.givens
-            if given.kind != "rows"
-        }
-        return givens | {answer.name: answer for answer in self.answers}
+        givens = (as_answer(one) for one in self.givens if one.kind != "rows")
+        return {one.name: one for one in (*givens, *self.answers)}
 
     def given(self, name: str) -> Given:
         """The given called `name`; KeyError when there is none."""

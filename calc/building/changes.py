@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from calc.building.gaps import Alike, Gap, alike, gaps
+from calc.building.gap import Gap
+from calc.building.gaps import Alike, alike, gaps
 from calc.building.settle import Settled
 from calc.show import NOISE
 
@@ -37,11 +38,11 @@ class Changes:
 
 def changes(before: Settled, after: Settled) -> Changes:
     """What differs between two settlings of one piece; what the maker has just given or cut is left out."""
-    gone = {gap.size.name: gap.amount for gap in gaps(before)}
+    gone = {gap.name: gap.amount for gap in gaps(before)}
     apart = {one.names: one.apart for one in alike(before) if not one.fits}
     return Changes(
         tuple(_sizes(before, after)),
-        tuple(gap for gap in gaps(after) if not _same(gone.get(gap.size.name), gap.amount)),
+        tuple(gap for gap in gaps(after) if not _same(gone.get(gap.name), gap.amount)),
         tuple(one for one in alike(after) if not one.fits and not _same(apart.get(one.names), one.apart)),
         tuple(name for name in after.broken if name not in before.broken),
         tuple(name for name in after.refused if name not in before.refused),

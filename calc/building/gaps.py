@@ -5,36 +5,17 @@ from fractions import Fraction
 from functools import lru_cache
 
 from calc import show
-from calc.bench import Bench
+from calc.building.doubts import doubts
+from calc.building.gap import LEAVE, Choice, Gap, measured, on_rule
 from calc.building.moves import HAIR, room
 from calc.building.settle import Settled
 from calc.building.size import Match, Size
 from calc.building.supposing import miss_if, value_uncut
-from calc.cells import entry, printed
+from calc.cells import entry
 from calc.errors import listed
 from calc.roots import reach
 from calc.show import NOISE
 from calc.trig import Number
-from calc.units import MM_PER_INCH
-
-
-@dataclass(frozen=True)
-class Choice:
-    """One thing to do about a gap: record `name` as cut to `text`; "" where there is nothing to record."""
-
-    say: str
-    name: str = ""
-    text: str = ""
-
-
-@dataclass(frozen=True)
-class Gap:
-    """What a cut part misses by, in millimetres or degrees; more than nothing where it came out too large."""
-
-    size: Size
-    amount: Number
-    say: str
-    choices: tuple[Choice, ...]
 
 
 @dataclass(frozen=True)
@@ -54,9 +35,11 @@ class Alike:
 
 @lru_cache(maxsize=2)  # asked for what stood before an entry, and twice for what stands after it
 def gaps(settled: Settled) -> tuple[Gap, ...]:
-    """Every cut that still disagrees with the rest, in the order of the sizes."""
-    missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order]
-    return tuple(_gap(settled, size, amount) for size, amount in missed if _harms(settled, size, amount))
+    """Every cut that is asked about, then those that still disagree with the rest, in the order of the sizes."""
+    asked = {one.name: one for one in doubts(settled)}
+    missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order if size.name not in asked]
+    found = (_gap(settled, size, amount) for size, amount in missed if _harms(settled, size, amount))
+    return (*asked.values(), *found)
 
 
 def _harms(settled: Settled, size: Size, amount: Number) -> bool:
@@ -69,7 +52,7 @@ def _harms(settled: Settled, size: Size, amount: Number) -> bool:
 def _gap(settled: Settled, size: Size, amount: Number) -> Gap:
     says = size.yields.over if amount > 0 else size.yields.under
     say = says.format(measured(size.kind, max(amount, -amount), settled.bench))
-    return Gap(size, amount, f"The {size.part} {say}.", tuple(_choices(settled, size, amount)))
+    return Gap(size.name, size.part, amount, f"The {size.part} {say}.", tuple(_choices(settled, size, amount)))
 
 
 def _choices(settled: Settled, size: Size, amount: Number) -> list[Choice]:
@@ -77,7 +60,7 @@ def _choices(settled: Settled, size: Size, amount: Number) -> list[Choice]:
     wood = size.kind != "angle" and (amount < 0 if size.yields.hollow else amount > 0)
     mend = _trimmed(settled, size, amount) if wood else _anew(settled, size, amount)
     trims = [one for name in size.yields.trims if (one := _trim(settled, size, name))]
-    return [mend, *trims, Choice("Leave it as it is")]
+    return [mend, *trims, LEAVE]
 
 
 def _trimmed(settled: Settled, size: Size, amount: Number) -> Choice:
@@ -90,7 +73,7 @@ def _anew(settled: Settled, size: Size, amount: Number) -> Choice:
     """The part made again as it would be were it still to be cut, so that what gave way to it is as it was given."""
     planned = value_uncut(settled, size.name)
     value = settled.cuts[size.name] - amount if planned is None else planned
-    named = f"the {settled.piece.labels[size.name]} {_shown(settled, size.name, value)}"
+    named = f"the {settled.piece.labels[size.name]} {on_rule(settled, size.name, value)}"
     return Choice(f"Make the {size.part} again, with {named}", size.name, entry(size.kind, value, settled.bench))
 
 
@@ -108,13 +91,7 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     kind, label = asked.kind, settled.piece.labels[name]
     text = entry(kind, found.value, settled.bench)
     take = f"Take {measured(kind, now - found.value, settled.bench)} off the {label}"
-    return Choice(take if made else f"Make the {label} {_shown(settled, name, found.value)}", name, text)
-
-
-def _shown(settled: Settled, name: str, value: Number) -> str:
-    """A size as it is set on the maker's rule, with what is over or short of the mark."""
-    shown = printed(settled.piece.kinds[name], value, settled.bench)
-    return f"{shown.text}, {shown.left}" if shown.left else shown.text
+    return Choice(take if made else f"Make the {label} {on_rule(settled, name, found.value)}", name, text)
 
 
 def alike(settled: Settled) -> tuple[Alike, ...]:
@@ -131,18 +108,3 @@ def _alike(settled: Settled, match: Match) -> Alike:
     differ = apart is not None and apart > within + NOISE
     told = f"differ by {measured('length', apart, settled.bench)}, and {must}" if apart and differ else must
     return Alike(match.names, within, apart, f"The {labels} {told}.")
-
-
-def measured(kind: str, amount: Number, bench: Bench) -> str:
-    """An amount as it is seen at the bench: to the mark, and to a hundredth of a millimetre.
-
-    >>> measured("length", Fraction(127, 160), Bench(mark="1/32"))
-    '1/32 in (0.79 mm)'
-    """
-    if kind == "angle":
-        return show.angle(amount, bench).text
-    step = bench.step * (MM_PER_INCH if bench.system == "in" else 1)
-    mm = f"{show.decimal(amount, 2)} mm" if amount >= Fraction(1, 200) else "under 0.01 mm"
-    if amount * 2 < step:
-        return f"{mm} (less than half a mark)"
-    return f"{show.length(amount, bench).text} ({mm})" if bench.system == "in" else mm

@@ -4,12 +4,13 @@ A piece is a `Sum`: form, command line, description, figure and tests take it as
 piece with nothing cut yet; `calc.building.settle` is the piece while it is being built.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
 
 from calc.bench import Bench
+from calc.building.checking import check
 from calc.building.order import led_to, ordered
 from calc.building.size import CUT_KINDS, Match, Size, Step, Table
 from calc.building.sizing import CANNOT, Known, Plan, Unknown, Worked
@@ -18,7 +19,6 @@ from calc.declare import Formula, Sum, Values
 from calc.drawing.solid import Meeting, Solid
 from calc.errors import Refusal, listed
 from calc.given import Given
-from calc.kinds import Angle, Length, Number
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -40,7 +40,7 @@ class Piece(Sum):
     formulas: tuple[Formula, ...] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        _check(self)
+        check(self)
         object.__setattr__(self, "work", self._whole)
         object.__setattr__(self, "formulas", tuple(_lines(self)))
         super().__post_init__()
@@ -127,30 +127,3 @@ def _asked(piece: Piece, size: Size) -> list[Given]:
     wanted = {need for step in piece.plan.leading([size.name], ()) for need in step.needs}
     found = [one for one in piece.givens if one.name in wanted]
     return [one for one in found if not (one.default or one.optional)] or found
-
-
-def _check(piece: Piece) -> None:
-    given = {one.name: one for one in piece.givens}
-    names = [one.name for one in (*piece.steps, *piece.answers)]
-    known, filled = {*given, *names}, given.keys() & set(names)
-    some = piece.any_of.names if piece.any_of else ()
-    movable = {one.name for one in piece.givens if isinstance(one, Length | Angle | Number)}
-    wrong = [f"{name!r} stands twice" for name in names if names.count(name) > 1]
-    wrong += [f"{name!r} is always given, never worked out" for name in filled if not _left_out(given[name], some)]
-    for size in piece.sizes.values():
-        wrong += _strange(size.name, "speaks of", size.formula_names(), set(piece.labels))
-        wrong += _strange(size.name, "trims", size.yields.trims, set(piece.sizes) | given.keys())
-        wrong += _strange(size.name, "has the play of", [size.yields.play] if size.yields.play else [], known)
-        wrong += _strange(size.name, "yields by", size.yields.by, movable)
-    for match in piece.matches:
-        wrong += _strange(match.names[0], "matches", (*match.names, *match.needs), known)
-    if wrong:
-        raise ValueError(f"piece {piece.id!r} is not whole: {'; '.join(wrong)}")
-
-
-def _left_out(given: Given, some: tuple[str, ...]) -> bool:
-    return not given.default and (given.optional or given.name in some)
-
-
-def _strange(name: str, does: str, wanted: Iterable[str], known: set[str]) -> list[str]:
-    return [f"{name!r} {does} {one!r}, which it cannot" for one in wanted if one not in known]

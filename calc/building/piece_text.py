@@ -5,7 +5,8 @@ from collections.abc import Callable, Iterator
 
 from calc.answers import in_columns, table
 from calc.building.changes import Changes, held
-from calc.building.gaps import Alike, Choice, Gap, alike, gaps
+from calc.building.gap import Choice, Gap
+from calc.building.gaps import Alike, alike, gaps
 from calc.building.settle import Settled
 from calc.probing.why import Why, result
 
@@ -62,9 +63,15 @@ def _wrong(
     told = [line for one in missed for line in (one.say, *map(_choice, one.choices))]
     told += [one.say for one in unlike]
     told += [f"The {labels[name]} {settled.broken[name]}." for name in broken]
-    told += [f"{labels.get(name, name).capitalize()}: {settled.refused[name].say}." for name in impossible]
+    told += [_impossible(labels.get(name, ""), settled.refused[name].say) for name in impossible]
     told += [f"Not used: {one}" for one in settled.refusals]
     return ["", "Mind:", *(f"  {line}" for line in told)] if told else []
+
+
+def _impossible(label: str, say: str) -> str:
+    """Why a size cannot be made; a step on the way has no label of its own."""
+    told = f"{label}: {say}" if label else say
+    return f"{told[:1].upper()}{told[1:]}."
 
 
 def _choice(one: Choice) -> str:

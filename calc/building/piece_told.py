@@ -6,7 +6,8 @@ from typing import Any
 from calc.answers import Result
 from calc.building.changes import Change, Changes
 from calc.building.contest import contested
-from calc.building.gaps import Alike, Gap, alike, gaps, measured
+from calc.building.gap import Gap, measured
+from calc.building.gaps import Alike, alike, gaps
 from calc.building.settle import Settled
 from calc.building.size import CUT_KINDS
 from calc.cells import EMPTY, cell, entry, number
@@ -118,7 +119,7 @@ def _cell(settled: Settled, name: str) -> dict[str, Any]:
 def gap(one: Gap) -> dict[str, Any]:
     """A gap: the size that misses, by how much (millimetres or degrees, minus where it is too small), what to do."""
     choices = [{"say": choice.say, "name": choice.name, "text": choice.text} for choice in one.choices]
-    return {"name": one.size.name, "part": one.size.part, "by": number(one.amount), "say": one.say, "choices": choices}
+    return {"name": one.name, "part": one.part, "by": number(one.amount), "say": one.say, "choices": choices}
 
 
 def match(one: Alike) -> dict[str, Any]:

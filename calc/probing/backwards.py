@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import Any
 
 from calc import show
+from calc.answer_kinds import as_answer
 from calc.bench import Bench
 from calc.building.moves import HAIR, room
 from calc.building.trials import Reached, still
@@ -97,6 +98,15 @@ def _search(probe: Probe, moved: Input, goal: Any) -> Reached | None:
     return best and Reached(Fraction(best[2]), best[0])
 
 
+def _unfelt(probe: Probe, moved: Input) -> bool:
+    """Whether the answer is the same whatever this given is, as where a part that it leads to is cut already."""
+    low, high = room(moved.given, moved.value or 0)
+    now = (low + high) / 2 if moved.value is None else Fraction(moved.value)
+    values = [low, (low + now) / 2, now - 1, now + 1, (now + high) / 2, high]
+    made = [probe.at(moved.given.name, value) for value in values if low <= value <= high]
+    return all(answer in (None, probe.value) for answer in made)
+
+
 def _tried(probe: Probe, moved: Input, found: Reached) -> Trial | None:
     """The value as typed, read back and answered; a hair nearer to where it was if rounding put it out of reach."""
     hair = HAIR if moved.value is None or moved.value > found.value else -HAIR
@@ -123,18 +133,16 @@ def _said(probe: Probe, moved: Input, found: Trial, goal: Any, reached: bool) ->
     named = answer.label[0].lower() + answer.label[1:]
     at, makes, asked = (
         _shown(kind, one, bench)
-        for kind, one in ((_as_answer(moved.given), found.value), (answer, found.answer), (answer, goal))
+        for kind, one in ((as_answer(moved.given, places=6), found.value), (answer, found.answer), (answer, goal))
     )
     if reached:
         return f"{label} {at}: {named} {makes}."
+    if _unfelt(probe, moved):
+        return f"{label} makes no difference to {named}, which is {makes}; choose another to change."
     if found.answer == probe.value:
         return f"No other {label.lower()} brings {named} nearer to {asked} than {makes}, which it is now."
     limit = f" {moved.given.limit.text()}" if moved.given.limit.text() else ""
     return f"{label}{limit} never makes {named} {asked}; it comes nearest at {at}, with {makes}."
-
-
-def _as_answer(given: Given) -> Answer:
-    return Answer(name=given.name, label=given.label, kind=given.kind, places=6)
 
 
 def _shown(answer: Answer, value: Any, bench: Bench) -> str:

@@ -65,7 +65,7 @@ def test_what_cannot_be_taken_up_is_a_gap_with_what_to_do() -> None:
     """The slack gives 1 mm; the rest stands proud: take it off, or make the side deeper, or leave it."""
     settled = built(TRAY, {"bottom_deep": "205"})
     (gap,) = gaps(settled)
-    assert (gap.size.name, gap.amount, gap.say) == ("bottom_deep", 5, "The bottom stands 5.00 mm proud.")
+    assert (gap.name, gap.amount, gap.say) == ("bottom_deep", 5, "The bottom stands 5.00 mm proud.")
     assert [choice.say for choice in gap.choices] == [
         "Take 5.00 mm off the bottom",
         "Make the left deep 205 mm",

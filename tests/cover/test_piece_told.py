@@ -43,7 +43,7 @@ def test_what_was_just_given_is_not_told_back() -> None:
 def test_a_gap_is_told_once_and_again_when_it_is_another() -> None:
     """Front and back disagree; an entry that has nothing to do with them does not say it again."""
     wrong = [("cut", "front_long", "322"), ("cut", "back_long", "320")]
-    assert [one.size.name for one in after(TRAY, wrong[:1], *wrong[1:]).gaps] == ["back_long"]
+    assert [one.name for one in after(TRAY, wrong[:1], *wrong[1:]).gaps] == ["back_long"]
     assert [one.names for one in after(TRAY, wrong[:1], *wrong[1:]).unlike] == [("front_long", "back_long")]
     assert not after(TRAY, wrong, ("give", "lip", "7")).gaps
     assert [one.amount for one in after(TRAY, wrong, ("cut", "back_long", "321")).gaps] == [-1]
