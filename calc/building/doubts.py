@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from calc.building.gap import LEAVE, Choice, Gap, on_rule
+from calc.building.gap import Choice, Gap, on_rule
 from calc.building.settle import Settled
 from calc.building.supposing import value_uncut
 from calc.cells import entry
@@ -15,12 +15,12 @@ FAR, LEAST = 4, 5
 """So many times too large or small, and by so many millimetres or degrees at the least: our judgement, no source."""
 SLIPS = (Fraction(10), Fraction(100), MM_PER_INCH)
 """By what a number is out where its point, a nought or its unit went astray."""
-NEAR = 1.25
+NEAR = 1.1
 """How many times the size it was to be, or what part of it, a likelier number may be."""
 
 
 def doubts(settled: Settled) -> Iterator[Gap]:
-    """Each cut that is asked about, in the order of entry: with what was likelier meant, where a slip explains it."""
+    """Each cut that is asked about, in the order of entry; its choices are what was likelier meant, if a slip tells."""
     first = _as_first_planned(settled)
     for name, cut in settled.cuts.items():
         if _far(cut, first.get(name)) and _far(cut, planned := value_uncut(settled, name)):
@@ -47,10 +47,5 @@ def _doubt(settled: Settled, name: str, cut: Number, planned: Number) -> Gap:
     say = f"The {label} was to be {was}, and came out at {now}: is that what you measured?"
     meant = [value for slip in SLIPS for value in (cut / slip, cut * slip) if planned / NEAR < value < planned * NEAR]
     texts = [entry(settled.piece.kinds[name].kind, value, settled.bench) for value in meant]
-    return Gap(
-        name,
-        size.part if size else "",
-        cut - planned,
-        say,
-        (*(Choice(f"It is {text}", name, text) for text in texts), LEAVE),
-    )
+    choices = tuple(Choice(f"It is {text}", name, text) for text in texts)
+    return Gap(name, size.part if size else "", cut - planned, say, choices)

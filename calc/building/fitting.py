@@ -2,7 +2,8 @@
 
 A cut keeps its size. Where its own function says otherwise, the givens that may yield to it move, in the order the
 piece declares: the first as far as its limit lets it, then the next. Moving one may upset a cut that was settled
-before; then the two are settled together, with one more given to move, or that given is passed over.
+before; then the two are settled together, with one more given to move, or that given is passed over. A cut to which
+nothing yields is never settled, but while it fits, nothing moves that would make it misfit.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -10,7 +11,7 @@ from fractions import Fraction
 from itertools import islice
 
 from calc.building.elimination import Misses, Point
-from calc.building.moves import alone, room, together
+from calc.building.moves import Moved, alone, room, together
 from calc.building.piece import Piece
 from calc.building.sizing import Unknown
 from calc.building.trials import still
@@ -18,6 +19,8 @@ from calc.declare import Values
 from calc.errors import Refusal
 from calc.trig import Number
 
+PACE = Fraction(1, 64)
+"""How far a given is moved to see who feels it, in millimetres or degrees."""
 MOST_TRIED = 12
 """How many ways of moving givens together are tried for one cut and one given."""
 
@@ -78,7 +81,7 @@ class Fitting:
                     if left is None or still(left):
                         return
                     if (self.took.get(name, row) != row) == taken:
-                        self._move(movers)
+                        self._move(movers, earlier)
 
     def _movers(self, movers: dict[str, str], earlier: Sequence[str]) -> Iterator[dict[str, str]]:
         """Each way to let givens move for these cuts and every earlier one that this upsets, the least new first."""
@@ -91,16 +94,37 @@ class Fitting:
             yield from self._movers({**movers, behind: one}, earlier)
 
     def _upset(self, movers: Mapping[str, str], earlier: Sequence[str]) -> str:
-        felt = self.plan.touched(list(movers.values()), self.fixed)
-        return next((one for one in earlier if one in felt and one not in movers), "")
+        names = list(movers.values())
+        settled = [one for one in self._felt(names, earlier) if one not in movers and self.yields(one)]
+        return next((one for one in settled if any(self._feels(one, name) for name in names)), "")
 
-    def _move(self, movers: Mapping[str, str]) -> None:
+    def _felt(self, names: Sequence[str], rows: Sequence[str]) -> list[str]:
+        """Those of the cuts that may feel it when these givens move."""
+        felt = self.plan.touched(names, self.fixed)
+        return [one for one in rows if one in felt]
+
+    def _feels(self, row: str, name: str) -> bool:
+        """Whether a cut does feel it when a given moves: a function may ask for one of which it makes nothing."""
+        here, beside = self.miss(row), self.misses((row,), (name,))((Fraction(self.givens[name]) + PACE,))
+        return here is None or beside is None or not still(beside[0] - here)
+
+    def _fits(self, row: str, missed: Number) -> bool:
+        return not self.piece.sizes[row].harms(missed, self.values)
+
+    def _spoils(self, names: Sequence[str], moved: Moved, rows: Sequence[str]) -> bool:
+        """Whether a cut to which nothing yields, and which fits, would not when these givens move."""
+        here = {one: self.miss(one) for one in self._felt(names, rows) if not self.yields(one)}
+        held = [one for one, missed in here.items() if missed is not None and self._fits(one, missed)]
+        after = self.misses(held, names)(tuple(Fraction(one) for one in moved))
+        return after is None or not all(self._fits(one, missed) for one, missed in zip(held, after, strict=True))
+
+    def _move(self, movers: Mapping[str, str], earlier: Sequence[str]) -> None:
         names = list(movers.values())
         start = tuple(Fraction(self.givens[name]) for name in names)
         misses = self.misses(list(movers), names)
         rooms = [room(self.piece.given(name), now) for name, now in zip(names, start, strict=True)]
         moved = alone(misses, start, rooms) if len(names) == 1 else together(misses, start, rooms)
-        if moved:
+        if moved and not self._spoils(names, moved, earlier):
             self.givens |= dict(zip(names, moved, strict=True))
             self.took |= {name: row for row, name in movers.items()}
             self._follow(names)

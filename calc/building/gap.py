@@ -7,6 +7,7 @@ from calc import show
 from calc.bench import Bench
 from calc.building.settle import Settled
 from calc.cells import printed
+from calc.show import Shown
 from calc.trig import Number
 from calc.units import MM_PER_INCH
 
@@ -45,6 +46,8 @@ def measured(kind: str, amount: Number, bench: Bench) -> str:
 
     >>> measured("length", Fraction(127, 160), Bench(mark="1/32"))
     '1/32 in (0.79 mm)'
+    >>> measured("length", Fraction(231, 100), Bench(mark="1/16"))
+    'a strong 1/16 in (2.31 mm)'
     """
     if kind == "angle":
         return show.angle(amount, bench).text
@@ -52,4 +55,9 @@ def measured(kind: str, amount: Number, bench: Bench) -> str:
     mm = f"{show.decimal(amount, 2)} mm" if amount >= Fraction(1, 200) else "under 0.01 mm"
     if amount * 2 < step:
         return f"{mm} (less than half a mark)"
-    return f"{show.length(amount, bench).text} ({mm})" if bench.system == "in" else mm
+    return f"{_near(show.length(amount, bench))} ({mm})" if bench.system == "in" else mm
+
+
+def _near(shown: Shown) -> str:
+    """A mark, said to be strong or scant where the amount is not on it: "a scant 1/8 in"."""
+    return f"a {shown.left.split()[0]} {shown.text}" if shown.left else shown.text

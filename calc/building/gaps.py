@@ -1,6 +1,6 @@
 """What could not be taken up, as it is at the bench: how much, where, and what can be done about it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 
@@ -10,12 +10,16 @@ from calc.building.gap import LEAVE, Choice, Gap, measured, on_rule
 from calc.building.moves import HAIR, room
 from calc.building.settle import Settled
 from calc.building.size import Match, Size
-from calc.building.supposing import miss_if, value_uncut
+from calc.building.supposing import miss_if, miss_settled, value_uncut
+from calc.building.trials import Reached
 from calc.cells import entry
 from calc.errors import listed
 from calc.roots import reach
 from calc.show import NOISE
 from calc.trig import Number
+
+MOST = 4
+"""How many times the gap another part may be cut by to close it; beyond that this one is the better to mend."""
 
 
 @dataclass(frozen=True)
@@ -36,17 +40,11 @@ class Alike:
 @lru_cache(maxsize=2)  # asked for what stood before an entry, and twice for what stands after it
 def gaps(settled: Settled) -> tuple[Gap, ...]:
     """Every cut that is asked about, then those that still disagree with the rest, in the order of the sizes."""
-    asked = {one.name: one for one in doubts(settled)}
-    missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order if size.name not in asked]
-    found = (_gap(settled, size, amount) for size, amount in missed if _harms(settled, size, amount))
-    return (*asked.values(), *found)
-
-
-def _harms(settled: Settled, size: Size, amount: Number) -> bool:
-    """True for more than its play, on a side where that matters."""
-    says = size.yields.over if amount > 0 else size.yields.under
-    play = settled.values.get(size.yields.play) or 0
-    return bool(says) and abs(float(amount)) > float(play) + NOISE
+    missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order]
+    found = [_gap(settled, size, amount) for size, amount in missed if size.harms(amount, settled.values)]
+    mends = {one.name: one.choices for one in found}
+    asked = [replace(one, choices=one.choices + mends.pop(one.name, (LEAVE,))) for one in doubts(settled)]
+    return (*asked, *(one for one in found if one.name in mends))
 
 
 def _gap(settled: Settled, size: Size, amount: Number) -> Gap:
@@ -79,19 +77,33 @@ def _anew(settled: Settled, size: Size, amount: Number) -> Choice:
 
 def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     """Another size cut differently so that this one fits; where that part is made already, only by taking wood off."""
-    now, asked = settled.values.get(name), settled.piece.cuttable[name]
-    if now is None:
+    now = settled.values.get(name)
+    found = None if now is None else _fitted(settled, size, name, Fraction(now))
+    if now is None or found is None or not _mends(settled, size, name, found.value):
         return None
-    low, high = room(asked, now)
-    made = name in settled.cuts
-    least, most = (max(low, min(HAIR, Fraction(now))), Fraction(now)) if made else (low, high)
-    found = reach(lambda value: miss_if(settled, size.name, name, value), Fraction(now), least, most)
-    if found is None or not found.there:
-        return None
-    kind, label = asked.kind, settled.piece.labels[name]
+    kind, label = settled.piece.cuttable[name].kind, settled.piece.labels[name]
     text = entry(kind, found.value, settled.bench)
     take = f"Take {measured(kind, now - found.value, settled.bench)} off the {label}"
+    made = name in settled.cuts
     return Choice(take if made else f"Make the {label} {on_rule(settled, name, found.value)}", name, text)
+
+
+def _fitted(settled: Settled, size: Size, name: str, now: Fraction) -> Reached | None:
+    """What another size would have to be, everything else as it stands."""
+    low, high = room(settled.piece.cuttable[name], now)
+    least, most = (max(low, min(HAIR, now)), now if name in settled.cuts else high)
+    found = reach(lambda value: miss_if(settled, size.name, name, value), now, least, most)
+    return found if found and found.there else None
+
+
+def _mends(settled: Settled, size: Size, name: str, value: Fraction) -> bool:
+    """Whether this one fits once the other is cut so: within limits, with no more wood gone than the gap is worth."""
+    far = abs(float(value - settled.values[name])) > MOST * abs(float(settled.misses[size.name]))
+    given = [one for one in settled.piece.givens if one.name == name]
+    if (far and size.kind != "angle") or any(one.outside(value) for one in (*given, settled.piece.cuttable[name])):
+        return False
+    missed = miss_settled(settled, size.name, name, value)
+    return missed is not None and not size.harms(missed, settled.values)
 
 
 def alike(settled: Settled) -> tuple[Alike, ...]:
@@ -103,8 +115,9 @@ def _alike(settled: Settled, match: Match) -> Alike:
     within = match.within(**{name: settled.values[name] for name in match.needs})
     sizes = [settled.values[name] for name in match.names if name in settled.values]
     apart = max(sizes) - min(sizes) if len(sizes) == len(match.names) else None
-    labels = listed([settled.piece.labels[name] for name in match.names])
+    called = {one.name: one.label for one in settled.piece.named}
+    labels = listed([f"“{called[name]}”" for name in match.names])
     must = f"must be alike within {show.plain(within, 2)} mm {match.why}"
     differ = apart is not None and apart > within + NOISE
     told = f"differ by {measured('length', apart, settled.bench)}, and {must}" if apart and differ else must
-    return Alike(match.names, within, apart, f"The {labels} {told}.")
+    return Alike(match.names, within, apart, f"{labels} {told}.")

@@ -49,12 +49,13 @@ class Settled:
 
     @cached_property
     def broken(self) -> dict[str, str]:
-        """Each size and cut that breaks its own limit, and how: "is too small"."""
+        """Each size and cut that breaks its own limit, and how: "is too small; it must be from 2 mm up"."""
         entries = {**self.piece.cuttable, **{one.name: one for one in self.piece.givens}}
-        told = {name: entries[name].outside(cut) for name, cut in self.cuts.items()}
+        found = [(name, entries[name], cut) for name, cut in self.cuts.items()]
         open_sizes = [size for name, size in self.piece.sizes.items() if name not in self.cuts and name in self.values]
-        told |= {size.name: size.outside(self.values[size.name]) for size in open_sizes}
-        return {name: say for name, say in told.items() if say}
+        found += [(size.name, size.entry, self.values[size.name]) for size in open_sizes if size.limit.text()]
+        told = {name: (one.outside(value), one.limit.text()) for name, one, value in found}
+        return {name: f"{say}; it must be {limit}" for name, (say, limit) in told.items() if say}
 
     def state(self, name: str) -> str:
         """How a given or size stands: cut, yielded, given, default, open, undecided, or impossible."""

@@ -3,6 +3,7 @@
 import inspect
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cached_property
 from typing import Any
 
@@ -11,9 +12,13 @@ from calc.building.yielding import Yield as Yield
 from calc.declare import Answer, Formula, Values
 from calc.given import Given, Limit
 from calc.kinds import Angle, Length
+from calc.show import NOISE
+from calc.trig import Number
 
 CUT_KINDS = {"length": Length, "fine": Length, "angle": Angle}
 ANY = Limit()
+READ = Fraction(1, 20)
+"""Degrees: half of the tenth to which an angle is told, so that one cut as it was told fits."""
 SAID = Yield()
 """Nothing gives way, and what is too large or too small is said."""
 
@@ -83,6 +88,12 @@ class Size(Answer):
     def entry(self) -> Given:
         """How it is asked for when it is recorded as cut: read, and held to its limit, like any given."""
         return CUT_KINDS[self.kind](name=self.name, label=self.label, help=self.help, limit=self.limit)
+
+    def harms(self, more: Number, values: Values) -> bool:
+        """Whether it does harm that it came out so much `more` than worked out: past its play, where that matters."""
+        says = self.yields.over if more > 0 else self.yields.under
+        play = max(values.get(self.yields.play) or 0, READ if self.kind == "angle" else 0)
+        return bool(says) and abs(float(more)) > float(play) + NOISE
 
     def outside(self, value: Any) -> str:
         """How a value breaks its limit, "is too small" and why; "" when it does not."""

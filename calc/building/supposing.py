@@ -24,11 +24,20 @@ def value_uncut(settled: Settled, name: str) -> Any:
 
 def _value(settled: Settled, name: str, asked: Values, cuts: Values) -> Any:
     piece = settled.piece
-    givens = Fitting(piece, asked, cuts, order_of(piece, settled.record, asked, cuts)).givens
+    givens = _fitting(settled, asked, cuts).givens
     values = piece.plan.known(givens, cuts)
     steps = piece.plan.leading([name], values.keys())
     piece.plan.redo(steps, values, piece.plan.typed(givens, cuts), {})
     return values.get(name)
+
+
+def _fitting(settled: Settled, asked: Values, cuts: Values) -> Fitting:
+    return Fitting(settled.piece, asked, cuts, order_of(settled.piece, settled.record, asked, cuts))
+
+
+def miss_settled(settled: Settled, row: str, name: str, value: Number) -> Number | None:
+    """How much larger the cut `row` would be than its function says if `name` were cut so, and all settled again."""
+    return _fitting(settled, settled.asked, {**settled.cuts, name: value}).miss(row)
 
 
 def miss_if(settled: Settled, row: str, name: str, value: Number) -> Number | None:

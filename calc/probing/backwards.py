@@ -102,9 +102,9 @@ def _unfelt(probe: Probe, moved: Input) -> bool:
     """Whether the answer is the same whatever this given is, as where a part that it leads to is cut already."""
     low, high = room(moved.given, moved.value or 0)
     now = (low + high) / 2 if moved.value is None else Fraction(moved.value)
-    values = [low, (low + now) / 2, now - 1, now + 1, (now + high) / 2, high]
-    made = [probe.at(moved.given.name, value) for value in values if low <= value <= high]
-    return all(answer in (None, probe.value) for answer in made)
+    as_given = int if moved.given.kind == "count" else Fraction
+    tried = [as_given(one) for one in (low, (low + now) / 2, now - 1, now + 1, (now + high) / 2, high)]
+    return all(probe.at(moved.given.name, one) in (None, probe.value) for one in tried if low <= one <= high)
 
 
 def _tried(probe: Probe, moved: Input, found: Reached) -> Trial | None:

@@ -174,13 +174,13 @@ def test_a_cut_outside_its_limit_is_kept_and_named() -> None:
     """Nothing is lost and nothing refused; what is broken is said."""
     settled = built(TRAY, {"back_long": "1600"})
     assert settled.values["back_long"] == 1600
-    assert settled.broken == {"back_long": "is too large"}
+    assert settled.broken == {"back_long": "is too large; it must be from 20 mm to 1.5 m"}
 
 
 def test_an_open_size_pushed_out_of_its_limit_is_named() -> None:
     """The front out at 1.6 m takes the back along, which may be 1.5 m."""
     settled = built(TRAY, {"front_long": "1600"})
-    assert settled.broken == {"back_long": "is too large"}
+    assert settled.broken == {"back_long": "is too large; it must be from 20 mm to 1.5 m"}
     assert settled.values["back_long"] == 1600
 
 
@@ -196,9 +196,9 @@ def test_sizes_that_must_be_alike_say_how_nearly() -> None:
     """From the start; and when they differ by more, by how much."""
     fits, not_fits = (built(TRAY, {"left_deep": "200", "right_deep": cut}) for cut in ("200.3", "200.4"))
     told = "must be alike within 0.3 mm so that it stands square."
-    assert [one.say for one in alike(fits)][1] == f"The left deep and right deep {told}"
+    assert [one.say for one in alike(fits)][1] == f"“Left deep” and “Right deep” {told}"
     assert [one.fits for one in alike(fits)] == [True, True]
-    assert alike(not_fits)[1].say.endswith(f"right deep differ by 0.40 mm (less than half a mark), and {told}")
+    assert alike(not_fits)[1].say.endswith(f"“Right deep” differ by 0.40 mm (less than half a mark), and {told}")
     assert not alike(not_fits)[1].fits
 
 
