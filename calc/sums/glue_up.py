@@ -112,7 +112,7 @@ SUM = Sum(
             lambda v: not v["joints"],
         ),
         Caution(
-            "The stock is as wide as the panel: only the spare to trim asks for a joint. With less of it one board does.",
+            "The stock is as wide as the panel: only the spare to trim asks for a joint. With less of it one will do.",
             lambda v: v["joints"] and v["panel_width"] <= v["strip_width"],
         ),
         Caution(
