@@ -24,8 +24,8 @@ SUM = Sum(
         "fixings for a heavy box",
         "how many screws to hang it",
     ),
-    purpose="From the mass with what it holds, how far it stands out and where it is fixed: what bears down on each fixing, "
-    "the pull out of the wall on each of the top ones, and what they should be rated for.",
+    purpose="From the mass with what it holds, how far it stands out and where it is fixed: what bears down on each "
+    "fixing, the pull out of the wall on each of the top ones, and what they should be rated for.",
     givens=(
         Mass(
             name="mass",

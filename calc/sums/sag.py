@@ -109,8 +109,8 @@ SUM = Sum(
             lambda v: v["case"].endswith("clamped"),
         ),
         Caution(
-            "What holds the fast end gives way a little, and the free end drops further than this: build it in deep, or "
-            "prop it (common practice).",
+            "What holds the fast end gives way a little, and the free end drops further than this: build it in deep, "
+            "or prop it (common practice).",
             lambda v: v["case"].endswith("cantilever"),
         ),
         Caution(

@@ -89,7 +89,7 @@ def test_the_filling_is_weighed_when_one_is() -> None:
 
 
 def test_a_filling_that_is_heavy_only_when_stacked_is_warned_of_and_hung() -> None:
-    """Discs of 20 by 2 mm: a fifth of three litres loose is 954 of 6 g, under 6 kg; stacked there are far more of them."""
+    """Discs of 20 by 2 mm: a fifth of three litres loose is 954 of 6 g, under 6 kg; stacked there are far more."""
     found = own(20, 20, 2, shape="round", share="20", one_mass="6 g")
     assert found["mass_loose"] < 10 < found["mass_stacked"] == found["mass_most"]
     assert "strains bottom and fixings" in found.text

@@ -73,7 +73,7 @@ def test_ratings_are_so_many_times_what_is_borne() -> None:
 
 
 def test_what_bears_down_is_named_as_weight_and_hand_together() -> None:
-    """Four kilograms and 100 N on two fixings are 69.6 N each, more than half of the weight: so it is not called that."""
+    """Four kilograms and 100 N on two fixings are 69.6 N each, which is more than the weight alone."""
     found = calc.answer("hang", mass="4 kg", projection="200 mm", lever="300 mm", pull="100 N")
     assert float(found["shear_each"]) == pytest.approx((4 * G + 100) / 2)
     named = {answer.name: answer for answer in find("hang").answers}["shear_each"]

@@ -142,7 +142,7 @@ def test_weak_joints_are_warned_of(change: dict[str, str], count: int) -> None:
     ],
 )
 def test_what_leaves_no_tenon_is_refused_by_name(change: dict[str, str], field: str) -> None:
-    """Too wide a chisel, no width or length left, a haunch as long as the tenon, a tenon in its groove, all of the stile."""
+    """Too wide a chisel, no width or length left, a haunch as long as the tenon, a tenon in its groove, too far in."""
     with pytest.raises(Refused) as refused:
         calc.answer("tenon", **RAIL | change)
     assert refused.value.refusals[0].field == field
