@@ -111,7 +111,7 @@ def test_what_holds_the_panel_is_told_for_when_it_is_narrowest() -> None:
     assert answer["moisture_dry"] > 5
     assert answer["narrowest"] == answer["panel"]
     assert float(answer["hold"]) == pytest.approx(float(answer["panel"] - answer["opening"]) / 2)
-    assert "at its narrowest" in answer.text
+    assert "Held by each groove at its narrowest" in answer.text
 
 
 @pytest.mark.parametrize(("now", "warned"), [("9", False), ("25", True)])
