@@ -17,6 +17,7 @@ Row = dict[str, Any]
 
 def work(width: Fraction, thickness: Fraction, near: Fraction, far: Fraction | None, **more: Any) -> Values:
     """The section first, then the length that clears the front, then what holds it."""
+    _midmost(more["count"], more["fast"])
     thick = thickness if more["batten_thickness"] is None else more["batten_thickness"]
     wide = 2 * thick if more["batten_width"] is None else more["batten_width"]
     past = _front(width, thickness, thick, more)
@@ -32,6 +33,13 @@ def work(width: Fraction, thickness: Fraction, near: Fraction, far: Fraction | N
     found = {"long": long, "batten_thickness": thick, "batten_width": wide, "far": clear, **past, "shank": shank}
     told = {("nail_length" if name == "length" else name): value for name, value in nail.items() if name != "diameter"}
     return {**found, **told, **_holes(width, long, shank, **more)}
+
+
+def _midmost(count: int, fast: str) -> None:
+    """Refuse a fast nail in the middle where no nail stands there."""
+    if fast == "middle" and count % 2 == 0:
+        instead = f"give {count - 1 if count > 2 else count + 1}, or make the nail at the hinge end the fast one"
+        raise Refusal(f"of {count} nails none is in the middle", instead, "count")
 
 
 def _front(width: Fraction, lid: Fraction, thick: Fraction, more: Values) -> Values:

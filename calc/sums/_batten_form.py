@@ -72,7 +72,7 @@ GIVENS: tuple[Given, ...] = (
     Count(
         name="count",
         label="Nails in a batten",
-        help="One is fast, the others have oval holes.",
+        help="One is fast, the others have oval holes; an odd number has one in the middle.",
         default="3",
         default_why="common practice: one in the middle and one near each end",
         limit=Limit("2", "30"),

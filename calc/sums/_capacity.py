@@ -43,6 +43,7 @@ def work(what: str, shape: str, halved: int, narrowed: int, loft: Fraction, shar
 
 def _masses(one: Any, stacked: int, loose: int) -> Values:
     return {
+        "mass_most": None if one is None else one * max(stacked, loose),
         "mass_stacked": None if one is None else one * stacked,
         "mass_loose": None if one is None else one * loose,
     }
@@ -53,7 +54,8 @@ def _stacked(box: Values, size: tuple[Any, Any, Any], round_: bool) -> Values:
     ways = [_way(box, names, size, round_) for names in permutations(SIDES)]
     best = max(ways, key=lambda way: way["stacked"])
     if not best["stacked"]:
-        raise Refusal("not even one goes inside", "give a bigger box, or fold it once more", "box_length")
+        folds = "" if round_ else ", or fold it once more"
+        raise Refusal("not even one goes inside", f"give a bigger box{folds}", "box_length")
     return best
 
 

@@ -34,6 +34,7 @@ def work(
     marks = [{"clamp": row["clamp"], "mark": row["mark"]} for row in press["marks"]]
     return press | {
         "marks": marks,
+        "spacing": press["spacing"] if press["clamps"] > 1 else None,
         "area": length * width,
         "across": math.ceil(width / press["apart"]),
         "colder": colder,

@@ -11,6 +11,8 @@ PRESSURES = {"light": Fraction("0.7"), "dense": Fraction("1.7")}
 """Megapascals that close a joint in the lightest and the densest woods: Wood Handbook, from memory."""
 MOST = 200
 """Clamps that no bench has."""
+TOLD = ("clamps", "spacing", "first", "apart", "pressure", "force", "each_force", "by_reach", "by_force", "marks")
+"""What is told of a pressed joint."""
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from calc.declare import Values
 from calc.errors import Refusal
-from calc.sums._clamps import PRESSURES, Joint, pressed
+from calc.sums._clamps import PRESSURES, TOLD, Joint, pressed
 
 FEWEST = 2
 """Clamps under which no panel is held flat: common practice."""
@@ -35,18 +35,20 @@ def work(
     strips = max(1, math.ceil((rough - lost) / (strip_width - lost)))
     joints = strips - 1
     area = joints * panel_length * thickness
-    joint = Joint(panel_length, thickness, rough / strips + caul, FEWEST, WIDER)
-    press = pressed(joint, own or PRESSURES[wood], clamp)
+    each = min(rough / strips, strip_width - lost * min(Fraction(1), Fraction(joints, 2)))
+    outer = (rough - (strips - 2) * each) / 2
+    joint = Joint(panel_length, thickness, outer + caul, FEWEST, WIDER)
     faces = 1 if sides == "one" else 2
     return {
         "strips": strips,
         "joints": joints,
         "rough": rough,
-        "each": rough / strips,
+        "each": each,
+        "outer": outer if joints else None,
         "spare": strips * strip_width - joints * lost - rough,
         "area": area,
-        "faces": faces,
+        "faces": faces if joints else None,
         "liquid": area * faces / coverage if coverage and joints else None,
         "mass": area * faces * spread / 10**9 if spread and joints else None,
-        **(press if joints else dict.fromkeys(press)),
+        **(pressed(joint, own or PRESSURES[wood], clamp) if joints else dict.fromkeys(TOLD)),
     }

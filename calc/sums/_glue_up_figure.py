@@ -11,8 +11,8 @@ def figure(v: Values) -> Figure:
     face = [(0, 0), (long, 0), (long, wide), (0, wide)]
     drawing.outline(face)
     drawing.grain(face)
-    for joint in range(1, v["strips"]):
-        at = joint * float(v["each"])
+    for joint in range(v["joints"]):
+        at = float(v["outer"] + joint * v["each"])
         drawing.line((0, at), (long, at))
     over = max(wide / 8, long / 40)
     for row in v["marks"] or ():
@@ -35,6 +35,6 @@ def _sizes(drawing: Figure, v: Values, size: tuple[float, float], over: float) -
     drawing.dimension((0, 0), (0, wide), "rough", v["rough"], away=46)
     if not v["joints"]:
         return
-    drawing.dimension((0, wide - float(v["each"])), (0, wide), "each", v["each"], away=20)
+    drawing.dimension((0, wide - float(v["outer"])), (0, wide), "outer", v["outer"], away=20)
     first, second = (float(row["mark"]) for row in v["marks"][:2])
     drawing.dimension((first, wide + over), (second, wide + over), "spacing", v["spacing"], away=20)

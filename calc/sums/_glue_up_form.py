@@ -75,7 +75,13 @@ GIVENS: tuple[Given, ...] = (
 )
 ANSWERS = (
     Answer(name="strips", label="Strips", kind="count"),
-    Answer(name="each", label="Each strip, trued", kind="length", help="All alike."),
+    Answer(name="each", label="Each strip, trued", kind="length", help="All alike, unless the outer ones are wider."),
+    Answer(
+        name="outer",
+        label="Outer strips, trued",
+        kind="length",
+        help="On one edge only: they make up what strips between them, trued on both, cannot be.",
+    ),
     Answer(name="spare", label="Over in all", kind="length", help="What the strips have to spare beyond that."),
     Answer(
         name="clamps",

@@ -10,6 +10,8 @@ from calc.errors import Refusal
 from calc.show import plain
 
 HUNDRED = Fraction(100)
+DEEPEST = 60
+"""Millimetres: the deepest groove that is asked for."""
 
 
 def work(
@@ -36,11 +38,12 @@ def work(
     swollen, shrunk = (find("movement").of(**wood, width=HUNDRED, moisture_then=then) for then in (damp, dry))
     room = opening + 2 * depth
     found = _panel(room - spare, swollen["percent"], shrunk["percent"])
+    wet = found["panel"] * (1 + swollen["percent"] / 100)
     _refuse(found, opening, spare)
     return {
         **found,
         "gap": (room - found["panel"]) / 2,
-        "gap_damp": (room - found["widest"]) / 2,
+        "gap_damp": (room - wet) / 2,
         "hold": (found["narrowest"] - opening) / 2,
         "hold_far": found["narrowest"] - opening - depth,
         "panel_long": None if along is None else along + 2 * depth - spare,
@@ -69,12 +72,14 @@ def _panel(fits: Any, swells: Any, shrinks: Any) -> Values:
 
 
 def _refuse(found: Values, opening: Any, spare: Any) -> None:
-    """Refuse grooves that the panel would leave when it is driest, even held in the middle."""
+    """Refuse grooves that the panel would leave when it is narrowest, even held in the middle."""
     if found["narrowest"] <= opening:
         least = float(opening * found["widest"] / found["narrowest"] + spare - opening) / 2
-        say = "at its driest the panel would come out of its grooves"
-        deeper = plain(Fraction(math.floor(least * 10) + 1, 10), 1)
-        raise Refusal(say, f"cut them {deeper} mm deep or more, or part the panel in two", "depth")
+        deeper = Fraction(math.floor(least * 10) + 1, 10)
+        cut = f"cut them {plain(deeper, 1)} mm deep or more, or " if deeper <= DEEPEST else ""
+        raise Refusal(
+            "at its narrowest the panel would come out of its grooves", f"{cut}part the panel in two", "depth"
+        )
 
 
 def proof(v: Values) -> dict[str, float]:
@@ -97,5 +102,6 @@ def proof(v: Values) -> dict[str, float]:
             min(panel, *map(float, ends)) - 2 * float(v["hold"]) - float(v["opening"])
         )
         / room,
+        "so they do in the dampest air": (float(ends[0]) + 2 * float(v["gap_damp"]) - room) / room,
         "panel and both gaps reach from groove to groove": (panel + 2 * float(v["gap"]) - room) / room,
     }

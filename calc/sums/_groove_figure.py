@@ -34,5 +34,5 @@ def _panel(drawing: Figure, v: Values, levels: tuple[float, float], broken: floa
     board = [(edge, low), *front, (edge, high)]
     drawing.outline(board)
     drawing.hatch([(edge, low), (broken - torn, low), (broken - torn, high), (edge, high)], 135)
-    drawing.line((float(v["gap_damp"]) - depth, low), (float(v["gap_damp"]) - depth, high), "hidden")
+    drawing.line((float(v["spare"]) / 2 - depth, low), (float(v["spare"]) / 2 - depth, high), "hidden")
     drawing.line((-float(v["hold"]), low), (-float(v["hold"]), high), "hidden")

@@ -4,6 +4,7 @@ from calc.declare import Answer
 from calc.kinds import Given, Length, Limit
 from calc.sums import _movement_form as movement
 from calc.sums._emc import DAMPEST, DRIEST
+from calc.sums._groove import DEEPEST
 from calc.typed.measures import Percent, Temperature
 
 AIR = Limit(str(DRIEST), str(DAMPEST), why=movement.NO_TABLE)
@@ -21,7 +22,7 @@ GIVENS: tuple[Given, ...] = (
         name="depth",
         label="Depth of the groove",
         help="How deep the frame is grooved, on each side.",
-        limit=Limit("2 mm", "60 mm"),
+        limit=Limit("2 mm", f"{DEEPEST} mm"),
     ),
     Percent(
         name="moisture_now",
@@ -88,16 +89,23 @@ ANSWERS = (
     Answer(name="panel_long", label="Panel, length to cut", kind="length", help="Along the grain, where it keeps."),
     Answer(name="gap", label="Gap to leave in each groove", kind="length", help="At the bottom, now."),
     Answer(name="groove", label="Width of the groove", kind="length", help="A third of the frame, as for a tenon."),
-    Answer(name="hold", label="Held by each groove at its driest", kind="length", help="The panel in the middle."),
+    Answer(name="hold", label="Held by each groove at its narrowest", kind="length", help="The panel in the middle."),
     Answer(
         name="hold_far",
-        label="Held by the far groove at its driest",
+        label="Held by the far groove at its narrowest",
         kind="length",
         help="When the panel has crept all to one side; below nothing it is out.",
     ),
-    Answer(name="gap_damp", label="Gap in each groove at its dampest", kind="length"),
-    Answer(name="widest", label="Panel at its widest", kind="length"),
-    Answer(name="narrowest", label="Panel at its narrowest", kind="length"),
+    Answer(name="gap_damp", label="Gap in each groove in the dampest air", kind="length"),
+    Answer(
+        name="widest", label="Panel at its widest", kind="length", help="In the dampest air, or now if that is damper."
+    ),
+    Answer(
+        name="narrowest",
+        label="Panel at its narrowest",
+        kind="length",
+        help="In the driest air, or now if that is drier.",
+    ),
     Answer(name="swells", label="Change to the dampest", kind="percent", help="By the sum of wood movement."),
     Answer(name="shrinks", label="Change to the driest", kind="percent", help="By the sum of wood movement."),
     Answer(name="moisture_now", label="Moisture content now", kind="percent", places=1, help="By the sum of moisture."),

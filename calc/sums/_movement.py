@@ -12,6 +12,8 @@ NARROW = (6, 14)
 """Percent of moisture between which the dimensional change coefficients hold: Wood Handbook, chapter 13."""
 SATURATED = 30
 """Percent of moisture at which shrinkage is taken to start: Wood Handbook, chapter 13."""
+DAMP = 20
+"""Percent of moisture above which a board is still to dry and warps as it does: common practice."""
 WAYS = {"flat": "tangential", "quarter": "radial"}
 HAIR = Fraction(3, 100000)
 """How far a printed coefficient may be from the one its shrinkage gives before the two are said to disagree."""

@@ -92,15 +92,19 @@ def _hole(hole: Fraction) -> Mapping[str, Any]:
     return {"hole": hole, "drill": drill, "drill_size": size}
 
 
-def near(kind: str, nail: Nail, wanted: Number, path: tuple[Number, Number]) -> list[dict[str, Any]]:
+def near(kind: str, nail: Nail, wanted: Number, path: tuple[Number, Number, Number | None]) -> list[dict[str, Any]]:
     """The chosen nail and up to two either side of it in the list, and how each would stand."""
     shop = stock(kind)
     at = shop.index(nail)
     return [_stood(one, wanted, path) for one in shop[max(0, at - 2) : at + 3]]
 
 
-def _stood(nail: Nail, wanted: Number, path: tuple[Number, Number]) -> dict[str, Any]:
-    long, (through, behind) = nail.length.value, path
+def _stood(nail: Nail, wanted: Number, path: tuple[Number, Number, Number | None]) -> dict[str, Any]:
+    long, (through, behind, room) = nail.length.value, path
     into = max(min(long - through, behind), Fraction(0))
-    word = "comes through" if long > through + behind else "long enough" if long >= wanted else "short"
+    word = "long enough" if long >= wanted else "short"
+    if long > through + behind:
+        word = "comes through"
+    elif room is not None and long > room:
+        word = "too near the far face"
     return {"nail": nail.name, "length": long, "into": into, "share": 100 * into / long, "word": word}

@@ -22,7 +22,7 @@ GIVENS = (
         label="Kind of nail",
         help="Which nails you have or mean to buy.",
         default="common",
-        default_why="the only kind whose figures were all read in a source",
+        default_why="common practice; for some sizes no table here has the thickness",
         options=(
             Option("common", "Common wire nail"),
             Option("box", "Box nail"),
@@ -59,7 +59,7 @@ GIVENS = (
         label="Wood left beyond the point",
         default="1/8 in",
         default_why="common practice: room to set the head and wander",
-        help="The least wood to leave between the point and the far face.",
+        help="The least wood to leave between the point and the far face, square to it.",
         limit=Limit("0 in", "2 in"),
     ),
     Length(
@@ -90,7 +90,7 @@ ANSWERS = (
     Answer(name="reach", label="Length to clinch", kind="length", help="Through both pieces, and enough to turn over."),
     Answer(name="into", label="In the second piece", kind="length", help="Measured along the nail."),
     Answer(name="share", label="Share in the second piece", kind="percent", places=0),
-    Answer(name="left", label="Wood beyond the point", kind="length"),
+    Answer(name="left", label="Wood beyond the point", kind="length", help="Measured along the nail."),
     Answer(name="out", label="Stands out to be clinched", kind="length"),
     Answer(name="diameter", label="Thickness of the nail", kind="fine", help="From the tables, or as you measured it."),
     Answer(name="gauge", label="Steel wire gauge", kind="text"),

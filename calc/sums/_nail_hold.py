@@ -25,7 +25,7 @@ def work(species: str, nail: str | None, own: Fraction | None, into: Fraction, d
     """Both specific gravities of the wood, then each form on its own."""
     wood = _weight.gravity(species, density)
     if wood is None:
-        raise _species.missing(species, "specific gravity", "density")
+        raise _species.missing(species, "specific gravity", "density", _weight.TAKES)
     thick, said = _held(nail, own, into)
     at_12 = wood.at_12 or _weight.at(wood.basic, _weight.DRIED)
     ovendry = _weight.at(wood.basic, Fraction(0))

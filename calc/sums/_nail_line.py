@@ -49,6 +49,8 @@ def work(
     )
     kept = from_end if from_end is not None else end_by[0] * thick
     least = apart_by[0] * thick
+    if 2 * kept > line:
+        raise Refusal(f"{plain(kept, 1)} mm kept from both ends leaves no room", *_nearer(line, from_end, own_end))
     told = {"line": line, "kept": kept, "wanted": wanted, "least": least}
     return {
         "thick": thick,
@@ -58,12 +60,18 @@ def work(
         "end_least": end_by[0] * thick,
         "beside_least": beside_by[0] * thick,
         "apart_least": least,
-        "kept": kept,
         "beside": row_in if row_in is not None else beside_by[0] * thick,
         "thick_from": said,
         "rules_from": "; ".join(dict.fromkeys((end_by[1], beside_by[1], apart_by[1]))),
         **_placed(told, count),
     }
+
+
+def _nearer(line: Fraction, from_end: Fraction | None, own_end: Fraction | None) -> tuple[str, str]:
+    """What to type where the ends leave no room, and at which entry: whichever asked for so much."""
+    if from_end is not None:
+        return f"give {plain(Fraction(math.floor(line * 5), 10), 1)} mm or less", "from_end"
+    return ("give fewer diameters", "own_end") if own_end is not None else ("use a thinner nail", "line")
 
 
 def _by(place: str, hole: str, wood: str, load: str, thick: Fraction) -> tuple[Fraction, str]:
@@ -89,8 +97,6 @@ def _said(source: str) -> str:
 def _placed(told: dict[str, Fraction], count: int | None) -> Values:
     """How many nails, how far apart, and each one's mark from one end; one nail alone stands in the middle."""
     span = told["line"] - 2 * told["kept"]
-    if span < 0:
-        raise Refusal(f"{plain(told['kept'], 1)} mm kept from both ends leaves no room", "use a thinner nail", "line")
     most = math.floor(span / told["least"]) + 1
     by_wish = math.ceil(span / told["wanted"]) + 1
     number = count if count is not None else min(most, by_wish)
@@ -102,6 +108,7 @@ def _placed(told: dict[str, Fraction], count: int | None) -> Values:
     marks = [told["kept"] + at * apart for at in range(number)] if apart else [told["line"] / 2]
     return {
         "nails": number,
+        "kept": told["kept"] if number > 1 else None,
         "apart": apart,
         "most": most,
         "by_wish": by_wish,
@@ -122,7 +129,7 @@ def proof(v: Values) -> dict[str, float]:
     marks, line = [row["mark"] for row in v["marks"]], v["line"]
     turned = [one + other - line for one, other in zip(marks, reversed(marks), strict=True)]
     gaps = [there - here - v["apart"] for here, there in pairwise(marks)]
-    ends = v["kept"] if len(marks) > 1 else line / 2
+    ends = line / 2 if v["kept"] is None else v["kept"]
     return {
         "turned end for end the marks are the same": float(max(map(abs, turned)) / line),
         "each nail is as far from the next": float(max(map(abs, gaps), default=Fraction(0)) / line),
@@ -133,4 +140,5 @@ def proof(v: Values) -> dict[str, float]:
 
 def _room(v: Values) -> float:
     """How much would be left between the ends if one more than the most stood in the row; nothing where none would."""
-    return max(0.0, float((v["line"] - 2 * v["kept"] - v["most"] * v["apart_least"]) / v["line"]))
+    kept = v["end_least"] if v["from_end"] is None else v["from_end"]
+    return max(0.0, float((v["line"] - 2 * kept - v["most"] * v["apart_least"]) / v["line"]))

@@ -114,7 +114,12 @@ GIVENS = (
 ANSWERS = (
     Answer(name="nails", label="Nails", kind="count", help="As asked for, or the fewest that keep to the spacing."),
     Answer(name="apart", label="Nail to nail", kind="length"),
-    Answer(name="kept", label="First and last from the ends", kind="length", help="As settled, or the least."),
+    Answer(
+        name="kept",
+        label="First and last from the ends",
+        kind="length",
+        help="As settled, or the least; blank for one nail.",
+    ),
     Answer(name="beside", label="Row from the side", kind="length", help="As settled, or the least."),
     Answer(
         name="marks",

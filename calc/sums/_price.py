@@ -35,10 +35,15 @@ def work(
         **{"each": price, "all": price * batch, "cost": cost, "cost_all": cost * batch},
         **{"goods": goods, "labour": labour, "over": over, "gained": price - cost, "time": time},
         **_earned(asked, goods, time, overhead),
-        "apart": (price * batch - round(price, 2) * batch) or None,
+        **_rounded(price * batch - round(price, 2) * batch),
         "rows": rows,
         "all_time": time * batch,
     }
+
+
+def _rounded(apart: Fraction) -> Values:
+    """What so many at the price of one to two places lose, or win, against the exact price of all."""
+    return {"lost": apart if apart > 0 else None, "won": -apart if apart < 0 else None}
 
 
 def _rows(parts: Values, cost: Fraction, batch: int) -> list[dict[str, Any]]:

@@ -17,6 +17,12 @@ LENGTHS = tuple(
     for n in some
 )
 """Lengths sold, in millimetres: by 1/8 in to 1 in, by 1/4 in to 3 in, by 1/2 in to 6 in. Common practice."""
+SLIPS = Fraction(1, 5)
+"""Millimetres that a clearance hole is wider than the screw, at least, so that it slips through: common practice."""
+SUNK = Fraction("0.58")
+"""Thicknesses that a countersunk head, twice as wide as the screw, is deep at 82°: common practice."""
+SOLD = (3, 18)
+"""Thicknesses that screws are long, from the shortest to the longest as most are sold: common practice."""
 PRINTED = {"wood_screw_diameter_1916": "screw_gauge", "wood_screw_diameter_wood_handbook": "screw_number"}
 """Other tables of thickness, and what each calls the number."""
 
@@ -46,7 +52,7 @@ def work(
     root = measured if measured is not None else rule("screw_root") * thick
     soft, hard = (rule(f"screw_lead_hole_{wood}wood") * root for wood in ("soft", "hard"))
     (soft_drill, soft_size), (hard_drill, hard_size) = _drills.under(soft), _drills.under(hard)
-    clear, clear_size = _drills.over(thick, "own")
+    clear, clear_size = _drills.over(thick + SLIPS, "own")
     return {
         "diameter": thick,
         "root": root,
@@ -67,12 +73,12 @@ def work(
 
 
 def _long(thick: Fraction, held: Fraction, second: Fraction | None, margin: Fraction) -> Values:
-    """The shortest screw sold that grips as it should and stays inside; else the longest that stays inside."""
+    """The shortest length that grips as it should and stays inside; else the longest that stays inside."""
     grip, share = rule("screw_penetration") * thick, rule("screw_thread")
     wanted, room = max(held + grip, grip / share), None if second is None else held + second - margin
     fits = [size for size in LENGTHS if size > held and (room is None or size <= room)]
     if not fits:
-        raise Refusal(f"no screw sold is longer than {plain(held, 1)} mm and stays inside", *_instead(room, held))
+        raise Refusal(f"no length sold is longer than {plain(held, 1)} mm and stays inside", *_instead(room, held))
     long = next((size for size in fits if size >= wanted), fits[-1])
     return {
         "length": long,
@@ -121,6 +127,6 @@ def proof(v: Values) -> dict[str, float]:
         "no pilot drill is thicker than its hole": max(
             0.0, float(v["soft_size"] - v["pilot_soft"]), float(v["hard_size"] - v["pilot_hard"])
         ),
-        "the screw slips through its clearance hole": max(0.0, float(v["diameter"] - v["clear_size"])),
+        "the screw slips through its clearance hole": max(0.0, float(v["diameter"] + SLIPS - v["clear_size"])),
         "the point stays inside": max(0.0, float(v["margin"] - v["left"])) if v["left"] is not None else 0.0,
     }

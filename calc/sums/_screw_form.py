@@ -49,7 +49,10 @@ ANSWERS = (
         help="Of the plain part, by the present rule for numbers, or as you measured it.",
     ),
     Answer(
-        name="clear_drill", label="Clearance drill, piece held", kind="text", help="The screw slips through it easily."
+        name="clear_drill",
+        label="Clearance drill, piece held",
+        kind="text",
+        help="0.2 mm wider at least.",
     ),
     Answer(
         name="soft_drill", label="Pilot drill, soft wood", kind="text", help="The nearest no thicker than the hole."
@@ -61,7 +64,8 @@ ANSWERS = (
         name="length",
         label="Length of the screw",
         kind="length",
-        help="The shortest sold that grips as it should and stays inside; else the longest that stays inside.",
+        help="The shortest of those sold, some of them in few thicknesses, that grips as it should and stays inside; "
+        "else the longest that stays inside.",
     ),
     Answer(name="into", label="In the second piece", kind="length", help="As deep as the pilot hole is bored."),
     Answer(name="left", label="Wood beyond the point", kind="length", help="What is left of the second piece."),

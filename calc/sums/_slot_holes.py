@@ -50,15 +50,14 @@ def folded(item: Values, halved: int, narrowed: int, loft: Fraction, leads: str)
     }
 
 
-def cut(side: Fraction, thick: Fraction, clearance: Fraction, ease: Fraction, rack: str) -> Values:
+def cut(side: Fraction, thick: Fraction, clearance: Fraction, ease: Fraction, rack: str, folds: str) -> Values:
     """The slot to cut: as long as the thing and its clearance, as wide as a drill that leaves it room."""
     wanted, long = thick + 2 * ease, side + 2 * clearance
     drill = _drills.at_least(wanted, RACKS[rack](), "ease")
     wide = drill.diameter
     if long <= wide:
-        raise Refusal(
-            f"the slot would be {plain(long, 1)} mm long and {plain(wide, 1)} mm wide", "fold it less", "halved"
-        )
+        say = f"the slot would be {plain(long, 1)} mm long and {plain(wide, 1)} mm wide"
+        raise Refusal(say, *(("fold it less", folds) if folds else ("give more clearance at each end", "clearance")))
     takes = wide / 2 - trig.sqrt(wide * wide / 4 - thick * thick / 4)
     return {"slot_length": long, "room": wanted, "slot_width": wide, "drill": drill.name, "round_takes": takes}
 

@@ -48,8 +48,10 @@ def figure(key: str, quantity: str) -> Figure | None:
     return _figures().get((names()[key][0], quantity)) if key in names() else None
 
 
-def missing(key: str, what: str, field: str) -> Refusal:
-    """Why nothing can be answered: this figure of this wood is not in the table."""
+def missing(key: str, what: str, field: str, takes: str = "") -> Refusal:
+    """Why nothing can be answered: this figure of this wood is not in the table. `takes` is what the field wants
+    instead, where that is another figure."""
     if key == OWN:
-        return Refusal("another wood is chosen, and this is empty", f"type its {what}", field)
-    return Refusal(f"the {what} of {names()[key][0]} is not in the table", "type your own figure for it", field)
+        return Refusal("another wood is chosen, and this is empty", f"type its {takes or what}", field)
+    own = f"type its {takes}" if takes else "type your own figure for it"
+    return Refusal(f"the {what} of {names()[key][0]} is not in the table", own, field)

@@ -35,7 +35,7 @@ def work(
     found = {**_across(width, place, edge if groove is None else groove), **_along(into, kind, share, extra)}
     return {
         **found,
-        **_haunch(found, place, tenon if groove is None else groove),
+        **_haunch(found, place, tenon, groove),
         "third": thickness * THIRD if chisel is None else None,
         "tenon": tenon,
         "shoulder": (thickness - tenon) / 2,
@@ -67,9 +67,13 @@ def _along(into: Fraction, kind: str, share: Fraction, extra: Fraction) -> Value
     return {"deep": deep, "beyond": beyond, "mortise": into * deep, "length": into * deep + beyond}
 
 
-def _haunch(found: Values, place: str, long: Fraction) -> Values:
-    """The haunch at a corner: its width was left for it, its length fills the groove."""
+def _haunch(found: Values, place: str, tenon: Fraction, groove: Fraction | None) -> Values:
+    """The haunch at a corner: its width was left for it, its length fills the groove, which any tenon must leave."""
+    long = tenon if groove is None else groove
     if place != "corner":
+        if groove is not None and groove >= found["length"]:
+            say = "the tenon would not come out of the panel's groove"
+            raise Refusal(say, "give a wider stile, or a shallower groove", "into")
         return {"haunch_width": None, "haunch_long": None}
     if long >= found["length"]:
         raise Refusal("the haunch would be as long as the tenon", "give a wider stile, or a shallower groove", "into")

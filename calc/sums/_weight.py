@@ -11,6 +11,8 @@ from calc.sums import _species
 from calc.trig import Number
 from calc.units import factor
 
+TAKES = "density at 12 percent with its unit, as 700 kg/m³"
+"""What is typed of a wood whose specific gravity is in no table."""
 SATURATED = 30
 """Percent of moisture above which wood swells no more."""
 SHRINKS = Fraction("0.265")
@@ -65,7 +67,7 @@ def work(species: str, moisture: Fraction, boards: Sequence[dict[str, Any]], own
     """The density of this wood, this damp; then each row's mass and the whole."""
     wood = gravity(species, own)
     if wood is None:
-        raise _species.missing(species, "specific gravity", "own")
+        raise _species.missing(species, "specific gravity", "own", TAKES)
     if moisture > most(wood.basic):
         raise _sodden(most(wood.basic))
     dense = float(density(wood.basic, moisture))

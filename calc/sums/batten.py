@@ -67,6 +67,12 @@ SUM = Sum(
             lambda v: v["nail"] == NO_NAIL["nail"],
         ),
         Caution(
+            "Less than two thirds of this nail is in the lid, and it holds less: a thinner batten under a thicker lid "
+            "does better, or screws.",
+            lambda v: v["into"] is not None and 3 * v["into"] < 2 * v["nail_length"],
+            "US Navy training course NAVEDTRA 14119, chapter 3",
+        ),
+        Caution(
             "The thickness of this nail is from memory and not from a source: measure yours, for its oval holes.",
             lambda v: v["thickness_from"] is not None and CHECK in v["thickness_from"],
         ),

@@ -70,6 +70,7 @@ SUM = Sum(
         Answer(name="lie", label="They lie", kind="text"),
         Answer(name="mass_loose", label="Mass of a loose filling", kind="mass"),
         Answer(name="mass_stacked", label="Mass of a stacked filling", kind="mass"),
+        Answer(name="mass_most", label="Mass of the heavier filling", kind="mass"),
         Answer(name="filled", label="Of the box filled when stacked", kind="percent", places=0),
         Answer(name="volume", label="Inside volume", kind="capacity"),
         Answer(name="one", label="One takes", kind="capacity"),
@@ -96,6 +97,7 @@ SUM = Sum(
         Formula("filled", "100 * stacked * one / volume"),
         Formula("mass_loose", "loose * one_mass"),
         Formula("mass_stacked", "stacked * one_mass"),
+        Formula("mass_most", "max(mass_loose, mass_stacked)"),
     ),
     proof=proof,
     figure=figure,
@@ -118,7 +120,7 @@ SUM = Sum(
         Caution("Sources disagree about this size: measure one.", lambda v: DISAGREE in v["size_from"]),
         Caution(
             "A filling of more than 10 kg (22 lb) strains bottom and fixings: reckon what hangs on the wall.",
-            lambda v: (v["mass_loose"] or 0) > 10,
+            lambda v: (v["mass_most"] or 0) > 10,
             "common practice",
         ),
     ),
@@ -134,7 +136,7 @@ SUM = Sum(
         "Readers fold their comment cards once and drop them in: how long before the box has to be emptied?",
     ),
     carry_on=(
-        Carry("hang", {"contents": "mass_loose"}, "What the fixings must hold when it is full"),
+        Carry("hang", {"contents": "mass_most"}, "What the fixings must hold when it is full"),
         Carry("slot", {"halved": "halved", "narrowed": "narrowed"}, "A slot to drop them through"),
         Carry("inside-out", {}, "The outside of a box this size"),
     ),

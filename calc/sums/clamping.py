@@ -35,7 +35,7 @@ SUM = Sum(
         Formula("by_reach", "ceil(length / apart)"),
         Formula("by_force", "ceil(force / clamp)"),
         Formula("spacing", "length / clamps"),
-        Formula("first", "spacing / 2"),
+        Formula("first", "length / clamps / 2"),
         Formula("each_force", "force / clamps"),
         Formula("across", "ceil(width / apart)"),
         Formula("colder", "max(0, label_at - shop)"),

@@ -20,10 +20,16 @@ def proof(v: Values) -> dict[str, float]:
     }
     if not v["joints"]:
         return found
+    inner = max(0, v["strips"] - 2)
     long, ends = float(v["panel_length"]), v["marks"][0]["mark"] + v["marks"][-1]["mark"]
     return found | {
+        "outer and inner strips make the width": float((2 * v["outer"] + inner * v["each"]) / v["rough"]) - 1,
+        "a strip trued on both edges is cut from the stock": max(0.0, float(v["each"]) - trued) if inner else 0.0,
+        "a strip trued on one edge is cut from the stock": max(
+            0.0, float(v["outer"] + v["lost"] / 2 - v["strip_width"])
+        ),
         "the last clamp is as far from its end as the first": float(ends) / long - 1,
-        "no point of a joint is past the 45° of a clamp": max(0.0, float(v["first"] - v["each"] - v["caul"])),
+        "no point of a joint is past the 45° of a clamp": max(0.0, float(v["first"] - v["outer"] - v["caul"])),
         "force over area is the pressure": float(v["each_force"] * v["clamps"] * v["joints"] / v["area"])
         / float(v["pressure"])
         - 1,
@@ -58,9 +64,14 @@ SUM = Sum(
         Formula("rough", "panel_width + trim"),
         Formula("strips", "max(1, ceil((rough - lost) / (strip_width - lost)))", "the outer edges lose nothing more"),
         Formula("joints", "strips - 1"),
-        Formula("each", "rough / strips"),
+        Formula(
+            "each",
+            "min(rough / strips, strip_width - lost * min(1, joints / 2))",
+            "a strip loses half of that at each edge that is trued",
+        ),
+        Formula("outer", "(rough - (strips - 2) * each) / 2"),
         Formula("spare", "strips * strip_width - joints * lost - rough"),
-        Formula("apart", "2 * (each + caul)", "pressure fans out at 45° through the outer strip"),
+        Formula("apart", "2 * (outer + caul)", "pressure fans out at 45° through the outer strip"),
         Formula("by_reach", "max(2, ceil(panel_length / apart))", "two at least"),
         Formula("force", "pressure * panel_length * thickness"),
         Formula("by_force", "ceil(force / clamp)"),
@@ -89,17 +100,25 @@ SUM = Sum(
     cautions=(
         Caution(
             "Lay the strips dry in the clamps first, bars above and below in turn, and stop when the joint is closed: "
-            "the pressure here is from memory, and too much bows the panel and starves the joint."
+            "the pressure here is from memory, and too much bows the panel and starves the joint.",
+            lambda v: v["joints"],
         ),
-        Caution("Follow the glue maker's own words on temperature, time in the clamps, gloves and fresh air."),
+        Caution(
+            "Follow the glue maker's own words on temperature, time in the clamps, gloves and fresh air.",
+            lambda v: v["joints"],
+        ),
         Caution(
             "One board is wide enough: there is nothing to glue.",
             lambda v: not v["joints"],
         ),
         Caution(
+            "The stock is as wide as the panel: only the spare to trim asks for a joint. With less of it one will do.",
+            lambda v: v["joints"] and v["panel_width"] <= v["strip_width"],
+        ),
+        Caution(
             "Strips this wide may cup by themselves: rip them, or turn their heart sides up and down in turn "
             "(common practice).",
-            lambda v: v["joints"] and v["each"] > WIDE,
+            lambda v: v["joints"] and v["outer"] > WIDE,
         ),
     ),
     carry_on=(
@@ -112,7 +131,7 @@ SUM = Sum(
         Carry("board-measure", {}, "What the strips come to"),
     ),
     limits_of=(
-        "Straight strips of one width and thickness, edge to edge, along the grain. What a bottle covers is taken as "
+        "Straight strips of one stock, edge to edge, along the grain. What a bottle covers is taken as "
         "printed, with nothing for squeeze-out, brush or pot."
     ),
     example=Example(

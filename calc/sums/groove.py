@@ -4,7 +4,7 @@ from calc.declare import AnyOf, Carry, Caution, Example, Formula, Source, Sum
 from calc.sums import _groove_form as form
 from calc.sums._groove import proof, work
 from calc.sums._groove_figure import figure
-from calc.sums._movement import DISAGREE
+from calc.sums._movement import DAMP, DISAGREE
 from calc.tables import CHECK
 
 BARE = 3
@@ -28,7 +28,7 @@ SUM = Sum(
     ),
     purpose=(
         "From the wood, the frame's opening, the depth of its grooves and the climates the panel will meet: its width "
-        "to cut, the gap to leave now, and how much still holds it at its driest."
+        "to cut, the gap to leave now, and how much still holds it at its narrowest."
     ),
     givens=form.GIVENS,
     any_of=AnyOf(1, ("moisture_now", "humidity_now")),
@@ -44,7 +44,7 @@ SUM = Sum(
         Formula("gap", "(opening + 2 * depth - panel) / 2"),
         Formula("widest", "opening + 2 * depth - spare"),
         Formula("narrowest", "panel * (1 + min(0, swells, shrinks) / 100)"),
-        Formula("gap_damp", "(opening + 2 * depth - widest) / 2"),
+        Formula("gap_damp", "(opening + 2 * depth - panel * (1 + swells / 100)) / 2"),
         Formula("hold", "(narrowest - opening) / 2"),
         Formula("hold_far", "narrowest - opening - depth"),
         Formula("groove", "frame / 3"),
@@ -78,9 +78,13 @@ SUM = Sum(
             "common practice",
         ),
         Caution(
-            "At its driest so little of the panel is held that a knock may lift it out: cut the grooves deeper.",
+            "At its narrowest so little of the panel is held that a knock may lift it out: cut the grooves deeper.",
             lambda v: v["hold"] < BARE,
             "common practice",
+        ),
+        Caution(
+            "Green or damp boards warp as they dry: let them settle before you cut to a fit.",
+            lambda v: v["moisture_now"] > DAMP,
         ),
         Caution(
             "Two figures of the table disagree about this wood: the one that moves further is taken.",

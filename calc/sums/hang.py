@@ -24,8 +24,8 @@ SUM = Sum(
         "fixings for a heavy box",
         "how many screws to hang it",
     ),
-    purpose="From the mass with what it holds, how far it stands out and where it is fixed: the weight on each fixing, "
-    "the pull out of the wall on each of the top ones, and what they should be rated for.",
+    purpose="From the mass with what it holds, how far it stands out and where it is fixed: what bears down on each "
+    "fixing, the pull out of the wall on each of the top ones, and what they should be rated for.",
     givens=(
         Mass(
             name="mass",
@@ -110,13 +110,13 @@ SUM = Sum(
     ),
     answers=(
         Answer(name="pull_each", label="Pull on each top fixing", kind="force", help="Straight out of the wall."),
-        Answer(name="shear_each", label="Weight on each fixing", kind="force", help="Down along the wall."),
+        Answer(
+            name="shear_each", label="Down on each fixing", kind="force", help="Of the weight, and of a hand on it."
+        ),
         Answer(name="both_each", label="Both together on a top fixing", kind="force", help="Aslant."),
         Answer(name="pull_rated", label="Pull to be rated for", kind="force", help="On each top fixing."),
         Answer(name="shear_rated", label="Shear to be rated for", kind="force", help="On each fixing."),
-        Answer(
-            name="shear_top", label="Weight on each should the lower ones fail", kind="force", help="Top ones only."
-        ),
+        Answer(name="shear_top", label="Down on each should the lower ones fail", kind="force", help="Top ones only."),
         Answer(name="all_mass", label="Mass in all", kind="mass"),
         Answer(name="weight", label="Weight in all", kind="force"),
         Answer(name="pull_all", label="Pull on the top fixings together", kind="force"),

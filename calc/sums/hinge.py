@@ -4,6 +4,7 @@ from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Count, Length, Limit
 from calc.sums._hinge import proof, work
 from calc.sums._hinge_places import figure
+from calc.sums._screw import rule
 
 SUM = Sum(
     id="hinge",
@@ -118,18 +119,30 @@ SUM = Sum(
         ),
         Answer(name="screw_into", label="In the wood", kind="length", help="As deep as its hole is bored."),
         Answer(name="screw_left", label="Wood beyond the point", kind="length", help="To the far face."),
+        Answer(
+            name="screw_gripped",
+            label="Thread in the wood in diameters",
+            kind="number",
+            places=1,
+            help="By the sum called screw.",
+        ),
         Answer(name="soft_drill", label="Pilot drill, soft wood", kind="text"),
         Answer(name="hard_drill", label="Pilot drill, hard wood", kind="text"),
         Answer(name="pilot_soft", label="Pilot hole, soft wood", kind="fine", help="By the sum called screw."),
         Answer(name="pilot_hard", label="Pilot hole, hard wood", kind="fine", help="By the sum called screw."),
-        Answer(name="under", label="Wood left under the gain", kind="length"),
+        Answer(
+            name="under",
+            label="Wood left under the gain",
+            kind="length",
+            help="Under a leaf let in whole, where it is thicker than half the knuckle.",
+        ),
         Answer(name="stands", label="Leaf stands above the face", kind="fine"),
     ),
     work=work,
     formulas=(
         Formula("gain", "knuckle / 2", "the middle of the pin comes level with the face"),
         Formula("between", "(length - 2 * inset - count * size) / (count - 1)"),
-        Formula("under", "thickness - gain"),
+        Formula("under", "thickness - max(gain, plate)"),
         Formula("screw_left", "under - screw_into"),
         Formula("screw_into", "screw_length - plate", "its head is flush with the leaf"),
         Formula("stands", "plate - gain", "the leaf is thicker than half the knuckle"),
@@ -159,8 +172,13 @@ SUM = Sum(
             lambda v: v["number"] is not None and v["screw_length"] is None,
         ),
         Caution(
+            "Less than seven diameters of thread are in the wood: the screws hold less than they could.",
+            lambda v: v["screw_gripped"] is not None and v["screw_gripped"] < rule("screw_penetration"),
+            "Wood Handbook, page 8-11",
+        ),
+        Caution(
             "Less wood is left under the gain than the gain is deep: the lid is weak there.",
-            lambda v: v["under"] < v["gain"],
+            lambda v: 2 * v["under"] < v["thickness"],
             "common practice",
         ),
         Caution(

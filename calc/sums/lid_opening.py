@@ -158,7 +158,12 @@ SUM = Sum(
         ),
         Caution(
             "The lid turns right over on to its strip: see that the hinges open so far, or stop it with a chain.",
-            lambda v: v["meets"] == STRIP or v["opening"] > 175,
+            lambda v: bool(v["strip"]) and (v["meets"] == STRIP or v["opening"] > 175),
+            "common practice",
+        ),
+        Caution(
+            "The lid turns right over behind its hinge: see that the hinges open so far, or stop it with a chain.",
+            lambda v: not v["strip"] and v["opening"] > 175,
             "common practice",
         ),
     ),

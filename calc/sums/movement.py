@@ -1,7 +1,7 @@
 """Movement: how far a board swells or shrinks across the grain, and the gap to leave for it."""
 
 from calc.declare import Carry, Caution, Example, Formula, Source, Sum, Values
-from calc.sums._movement import DISAGREE, work
+from calc.sums._movement import DAMP, DISAGREE, work
 from calc.sums._movement_figure import figure
 from calc.sums._movement_form import ANSWERS, GIVENS
 from calc.tables import CHECK
@@ -103,7 +103,7 @@ SUM = Sum(
         ),
         Caution(
             "Green or damp boards warp as they dry: let them settle before you cut to a fit.",
-            lambda v: v["moisture_now"] > 20,
+            lambda v: v["moisture_now"] > DAMP,
         ),
     ),
     carry_on=(

@@ -28,7 +28,7 @@ def work(
     through, behind = held / trig.cos(lean), second / trig.cos(lean)
     clinched = end == "clinch"
     wanted = through + behind + turn if clinched else choice.rule("navy_nail_length") * through
-    room = None if clinched else through + behind - margin
+    room = None if clinched else through + behind - margin / trig.cos(lean)
     nail = choice.choose(kind, wanted, through + behind if clinched else through, room)
     return {
         "along_held": through,
@@ -38,7 +38,7 @@ def work(
         "reach": wanted if clinched else None,
         **choice.stands(nail, through, behind, clinched),
         **choice.bore(nail, wood, measured),
-        "near": choice.near(kind, nail, wanted, (through, behind)),
+        "near": choice.near(kind, nail, wanted, (through, behind, room)),
     }
 
 
@@ -53,9 +53,15 @@ def proof(v: Values) -> dict[str, float]:
             crossed * trig.cos(v["lean"]) - v["held"] - v["second"]
         )
         / float(v["held"]),
+        "the point keeps its distance square from the far face": _near(v),
         "a nail as long as the rule has two thirds in the second piece": _short(v),
         "the drill is no thicker than the hole": max(0.0, float((v["drill_size"] or 0) - (v["hole"] or 0))),
     }
+
+
+def _near(v: Values) -> float:
+    kept = 0.0 if v["left"] is None else float(v["margin"] - v["left"] * trig.cos(v["lean"]))
+    return max(0.0, kept) / float(v["held"])
 
 
 def _short(v: Values) -> float:
@@ -91,7 +97,7 @@ SUM = Sum(
         Formula("along_second", "second / cos(lean)"),
         Formula("wanted", "3 * along_held", "one third to hold, two thirds to be held by"),
         Formula("reach", "along_held + along_second + turn"),
-        Formula("room", "along_held + along_second - margin"),
+        Formula("room", "along_held + along_second - margin / cos(lean)"),
         Formula("into", "min(length - along_held, along_second)"),
         Formula("share", "100 * into / length"),
         Formula("left", "along_held + along_second - length"),
@@ -138,9 +144,13 @@ SUM = Sum(
             "standard gives a distance that is always safe."
         ),
         Caution(
-            "This nail is shorter than the rule, since a longer one would come through or is not in the "
-            "table: less than two thirds of it is in the second piece, and it holds less.",
+            "This nail is shorter than the rule, since a longer one would come through, end too near the far face, or "
+            "is not in the table: less than two thirds of it is in the second piece, and it holds less.",
             lambda v: v["wanted"] is not None and v["share"] < TWO_THIRDS,
+        ),
+        Caution(
+            "How thick this nail is stands in no table, so no hole is answered: measure yours and type it.",
+            lambda v: v["diameter"] is None,
         ),
         Caution(
             "A figure here is from memory and not from a source: check the nail itself before you bore.",

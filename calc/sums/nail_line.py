@@ -76,7 +76,11 @@ SUM = Sum(
         Caution(
             "Likely to split: the first and last nail are nearer to the ends of the line than the least here. Bore, "
             "take a thinner nail, or move them in.",
-            lambda v: v["kept"] < v["end_least"],
+            lambda v: v["marks"][0]["mark"] < v["end_least"],
+        ),
+        Caution(
+            "One nail alone stands in the middle of the line, not where the first and last were to stand.",
+            lambda v: v["nails"] == 1 and v["from_end"] is not None and 2 * v["from_end"] != v["line"],
         ),
         Caution(
             "Likely to split: the row is nearer to the side of the board than the least here. Bore, take a thinner "

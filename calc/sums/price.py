@@ -104,7 +104,8 @@ SUM = Sum(
         _answer("gained", "Gain on one"),
         _answer("time", "Hours on one with its share", "Of what is done once for the batch.", "number"),
         _answer("all_time", "Hours in all", "", "number"),
-        _answer("apart", "Lost or won by rounding", "What all cost over so many at the price of one to two places."),
+        _answer("lost", "Lost by rounding", "What all cost over so many at the price of one to two places."),
+        _answer("won", "Won by rounding", "What so many at the price of one to two places bring over all."),
         Answer(
             name="rows",
             label="Where the money goes",
@@ -143,7 +144,11 @@ SUM = Sum(
     cautions=(
         Caution(
             "The price asked does not even pay for what is bought.",
-            lambda v: v["left"] is not None and v["left"] < 0,
+            lambda v: v["asked"] is not None and v["asked"] < v["goods"],
+        ),
+        Caution(
+            "The price asked pays for what is bought, but not for the overheads as well: nothing is left for the work.",
+            lambda v: v["left"] is not None and v["left"] < 0 and v["asked"] >= v["goods"],
         ),
         Caution(
             "No work is counted: type your hours and their rate, unless you mean to give them away.",
@@ -151,7 +156,7 @@ SUM = Sum(
         ),
         Caution(
             "The price of one, to two places, times how many is not quite the price of all: say which you mean.",
-            lambda v: v["apart"] is not None,
+            lambda v: v["lost"] is not None or v["won"] is not None,
         ),
     ),
     example=Example(

@@ -109,6 +109,11 @@ SUM = Sum(
             lambda v: v["case"].endswith("clamped"),
         ),
         Caution(
+            "What holds the fast end gives way a little, and the free end drops further than this: build it in deep, "
+            "or prop it (common practice).",
+            lambda v: v["case"].endswith("cantilever"),
+        ),
+        Caution(
             "So short and thick a board bends further than this, by shear (from memory: below 14 thicknesses).",
             lambda v: v["span"] < DEEP * v["thickness"],
         ),

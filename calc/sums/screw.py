@@ -1,7 +1,7 @@
 """Screw: what its number means, what holes to bore for it, how long it should be."""
 
 from calc.declare import AnyOf, Carry, Caution, Example, Formula, Source, Sum
-from calc.sums._screw import proof, rule, work
+from calc.sums._screw import SOLD, SUNK, proof, rule, work
 from calc.sums._screw_figure import figure
 from calc.sums._screw_form import ANSWERS, GIVENS
 
@@ -65,7 +65,11 @@ SUM = Sum(
             "W. Noyes, Handwork in Wood (1910)", "screws", "read", "Thread about two thirds; a hole it slips through."
         ),
         Source("Root about two thirds of the plain part", "", "memory", "Of the Wood Handbook: measure yours."),
-        Source("Lengths sold, heads twice the plain part, wood left beyond the point", "", "common practice"),
+        Source(
+            "Lengths sold; heads twice the plain part, of 82°; 0.2 mm to slip through; wood left beyond the point",
+            "",
+            "common practice",
+        ),
     ),
     cautions=(
         Caution(
@@ -81,6 +85,16 @@ SUM = Sum(
         Caution(
             "The plain part reaches into the second piece: bore that much of the pilot as wide as the screw.",
             lambda v: v["thread"] < v["into"],
+        ),
+        Caution(
+            "The countersunk head is deeper than the piece held: take a thinner screw, or one with a round head.",
+            lambda v: v["held"] < SUNK * v["diameter"],
+            "common practice",
+        ),
+        Caution(
+            "So thick a screw is hardly sold so short, nor a thin one so long: ask for it, or take another number.",
+            lambda v: not SOLD[0] <= v["length"] / v["diameter"] <= SOLD[1],
+            "common practice",
         ),
         Caution(
             "What hangs over people wants more than a rule of thumb: follow your local code and licensed practice."

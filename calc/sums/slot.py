@@ -33,8 +33,9 @@ def work(
     if halved + narrowed and what in things() and not things()[what].folds:
         raise Refusal("a coin does not fold", "set both folds to 0", "halved" if halved else "narrowed")
     item = holes.thing(what, length, width, thickness)
+    folds = "halved" if halved else "narrowed" if narrowed else ""
     packet = holes.folded(item, halved, narrowed, loft, leads)
-    slot = holes.cut(packet["side"], packet["thick"], clearance, ease, drills)
+    slot = holes.cut(packet["side"], packet["thick"], clearance, ease, drills, folds)
     bored = holes.holes(slot["slot_length"], slot["slot_width"], web)
     found = {**item, **packet, **slot, **bored, **holes.placed(slot["slot_length"], lid, start, clear_from, clear_to)}
     return {**found, "centres": holes.centres(found)}
@@ -156,7 +157,17 @@ SUM = Sum(
             "The two end holes would run into each other: bore one, and chop out the rest.", lambda v: v["waste"] < 0
         ),
         Caution(
-            "The slot runs into a batten: move it, or fold what goes in once more.",
+            "Less wood is left between the two end holes than the least you gave, and the bit wanders: bore one, and "
+            "chop out the rest.",
+            lambda v: 0 <= v["waste"] < v["web"],
+            "common practice",
+        ),
+        Caution(
+            "The length you gave is the shorter side: folds that halve the length halve that.",
+            lambda v: v["what"] == "own" and v["item_length"] < v["item_width"],
+        ),
+        Caution(
+            "The slot runs into a batten: move either, or fold what can be folded once more.",
             lambda v: any(v[name] is not None and v[name] < 0 for name in ("clear_low", "clear_high")),
         ),
         Caution(

@@ -90,6 +90,12 @@ SUM = Sum(
             "common practice",
         ),
         Caution(
+            "A tenon narrower than it is thick is little to glue, and breaks: give a wider rail, or less shoulder or "
+            "groove.",
+            lambda v: v["tenon_width"] < v["tenon"],
+            "common practice",
+        ),
+        Caution(
             "A tenon more than six times as wide as thick shrinks loose and weakens the stile: part it in two with a "
             "haunch between.",
             lambda v: v["tenon_width"] > WIDE * v["tenon"],

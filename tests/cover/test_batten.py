@@ -40,6 +40,7 @@ def test_oval_holes_are_long_enough_and_no_longer(width: int, moves: int, count:
     v = find("batten").of(
         width=Fraction(width), thickness=Fraction(12), movement=Fraction(moves), count=count, end=Fraction(10),
         way="either" if way == 2 else "swells", own_shank=Fraction(2), batten_width=Fraction(20),
+        fast="middle" if count % 2 else "near",
     )  # fmt: skip
     marks = [float(row["mark"]) for row in v["holes"]]
     fast = next(row for row in v["holes"] if row["grows"] == "round, fast")
@@ -92,6 +93,28 @@ def test_section_is_the_lids_thickness_and_twice_that() -> None:
     plain = {name: text for name, text in EXAMPLE.items() if name != "batten_width"}
     found = calc.answer("batten", **plain)
     assert (found["batten_thickness"], found["batten_width"]) == (16, 32)
+
+
+@given(count=st.integers(2, 30))
+def test_the_fast_nail_in_the_middle_is_in_the_middle(count: int) -> None:
+    """As far from either end of the batten; an even number has none there, and is told which numbers have."""
+    long = {**EXAMPLE, "width": "900 mm", "front": "", "count": str(count)}
+    if count % 2:
+        found = calc.answer("batten", **long)
+        (fast,) = (row["mark"] for row in found["holes"] if row["grows"] == "round, fast")
+        assert 2 * fast == found["long"]
+        return
+    with pytest.raises(Refused, match="none is in the middle") as refused:
+        calc.answer("batten", **long)
+    assert refused.value.refusals[0].field == "count"
+    assert calc.answer("batten", **long, fast="near")["holes"][0]["grows"] == "round, fast"
+
+
+def test_a_nail_that_is_not_two_thirds_in_the_lid_is_warned_of() -> None:
+    """At least two thirds in the second piece (NAVEDTRA 14119, chapter 3): 6 mm of batten under a lid of 30 mm has."""
+    thin = {**EXAMPLE, "thickness": "30 mm", "batten_thickness": "6 mm"}
+    assert "two thirds" in calc.answer("batten", **EXAMPLE).text
+    assert "two thirds" not in calc.answer("batten", **thin).text
 
 
 def test_without_movement_there_are_no_oval_holes() -> None:

@@ -88,6 +88,27 @@ def test_the_filling_is_weighed_when_one_is() -> None:
     assert own(50, 50, 5)["mass_loose"] is None
 
 
+def test_a_filling_that_is_heavy_only_when_stacked_is_warned_of_and_hung() -> None:
+    """Discs of 20 by 2 mm: a fifth of three litres loose is 954 of 6 g, under 6 kg; stacked there are far more."""
+    found = own(20, 20, 2, shape="round", share="20", one_mass="6 g")
+    assert found["mass_loose"] < 10 < found["mass_stacked"] == found["mass_most"]
+    assert "strains bottom and fixings" in found.text
+    (hung,) = (carry for carry in find("capacity").carry_on if carry.to == "hang")
+    assert hung.give["contents"] == "mass_most"
+
+
+def test_a_coin_too_big_for_the_box_is_not_to_be_folded() -> None:
+    """A bigger box is all that helps a coin; paper may be folded once more."""
+    with pytest.raises(Refused) as coin:
+        own(300, 300, 2, shape="round")
+    with pytest.raises(Refused) as paper:
+        own(300, 300, 2)
+    assert [one.value.refusals[0].instead for one in (coin, paper)] == [
+        "give a bigger box",
+        "give a bigger box, or fold it once more",
+    ]
+
+
 @pytest.mark.parametrize(
     ("more", "field", "say"),
     [

@@ -82,6 +82,12 @@ def test_without_a_bottle_no_time_is_made_up() -> None:
     assert "colder than the glue may be used" in cold.text
 
 
+def test_one_clamp_alone_has_none_to_be_apart_from() -> None:
+    """It stands in the middle, and no spacing is told."""
+    found = clamped(length="100 mm")
+    assert (found["clamps"], found["spacing"], found["first"]) == (1, None, 50)
+
+
 def test_a_wide_joint_asks_for_cauls() -> None:
     """Wider than twice the wood over it, one row of clamps does not press it all."""
     assert "more rows" in clamped(width="121 mm").text

@@ -30,14 +30,39 @@ def test_strips_are_added_until_the_width_is_made(panel: int, stock: int, lost: 
     found = glued(panel_width=f"{panel} mm", strip_width=f"{stock} mm", lost=f"{lost} mm", trim=f"{trim} mm")
     assert found["strips"] == count
     assert found["spare"] == made - panel - trim
-    assert found["each"] * count == panel + trim
+    assert (count - 2) * found["each"] + 2 * (found["outer"] or found["each"]) == panel + trim
+
+
+@given(panel=st.integers(30, 900), stock=st.integers(25, 300), lost=st.integers(0, 12), trim=st.integers(0, 20))
+def test_every_strip_can_be_cut_from_the_stock(panel: int, stock: int, lost: int, trim: int) -> None:
+    """Half the loss comes off each edge that meets another: one edge of an outer strip, both of one between."""
+    found = glued(panel_width=f"{panel} mm", strip_width=f"{stock} mm", lost=f"{lost} mm", trim=f"{trim} mm")
+    if found["joints"]:
+        assert found["outer"] + Fraction(lost, 2) <= stock
+    if found["joints"] > 1:
+        assert found["each"] + lost <= stock
+        assert found["each"] <= found["outer"]
+
+
+def test_strips_that_cannot_be_all_alike_are_told_apart() -> None:
+    """11 1/2 in and 1/4 in to trim of 4 in stock: the strip between two joints is 3 7/8 in, the outer 3 15/16 in."""
+    found = glued(panel_width="11.5 in", strip_width="4 in")
+    assert found["strips"] == 3
+    assert (found["each"] / 25.4, found["outer"] / 25.4) == pytest.approx((3.875, 3.9375), rel=1e-12)
+
+
+def test_stock_as_wide_as_the_panel_is_not_sawn_for_the_spare_in_silence() -> None:
+    """A board of 4 in for a panel of 4 in: less spare to trim makes it one board, and that is said."""
+    assert "asks for a joint" in glued(panel_width="4 in", strip_width="4 in").text
+    assert "asks for a joint" not in glued().text
+    assert glued(panel_width="4 in", strip_width="4 in", trim="0")["joints"] == 0
 
 
 @given(length=st.integers(60, 3000), stock=st.integers(40, 200), caul=st.integers(0, 60))
 def test_the_pressure_of_the_clamps_reaches_all_of_the_first_joint(length: int, stock: int, caul: int) -> None:
     """Drawn with a geometry library: fans of 45° from each clamp, through caul and strip, cover the joint."""
     found = glued(panel_length=f"{length} mm", strip_width=f"{stock} mm", caul=f"{caul} mm")
-    deep = float(found["each"]) + caul
+    deep = float(found["outer"] or found["each"]) + caul
     at = [float(row["mark"]) for row in found["marks"]]
     fans = unary_union([Polygon([(x, deep), (x - deep, 0), (x + deep, 0)]) for x in at]).buffer(1e-6)
     assert fans.covers(LineString([(0, 0), (length, 0)]))
@@ -91,6 +116,13 @@ def test_one_wide_board_needs_no_glue() -> None:
     assert (found["strips"], found["joints"], found["area"]) == (1, 0, 0)
     assert found["clamps"] is found["force"] is found["mass"] is found["marks"] is None
     assert "nothing to glue" in found.text
+
+
+def test_one_wide_board_is_told_nothing_of_bars_and_glue() -> None:
+    """Neither bars, nor the glue maker, nor faces to spread; and no clamp is too weak for it."""
+    found = glued(panel_width="80 mm", panel_length="5 m", trim="0", wood="dense", clamp="50 N")
+    assert found["faces"] is None
+    assert len(found.cautions) == 1
 
 
 @pytest.mark.parametrize(

@@ -92,6 +92,41 @@ def test_a_panel_drier_than_its_driest_can_only_swell() -> None:
     assert float(answer["narrowest"]) == pytest.approx(float(answer["panel"]))
 
 
+@pytest.mark.parametrize("now", ["5", "9", "16"])
+def test_the_gap_in_the_dampest_air_is_the_gap_there_whatever_it_is_now(now: str) -> None:
+    """By the sum of movement: cut at 16 % the panel is narrower in air of 70 % than now, and the gap is wider."""
+    answer = calc.answer("groove", **PANEL | {"moisture_now": now})
+    width = f"{float(answer['panel']):.9f} mm"
+    there = calc.answer(
+        "movement", species="white ash", width=width, moisture_now=now, temperature_then="20 °C", humidity_then="70"
+    )
+    room = float(answer["opening"] + 2 * answer["depth"])
+    assert float(answer["gap_damp"]) == pytest.approx((room - float(there["width_then"])) / 2, abs=1e-6)
+    assert (answer["gap_damp"] > answer["gap"]) == (now == "16")
+
+
+def test_what_holds_the_panel_is_told_for_when_it_is_narrowest() -> None:
+    """Cut at 5 %, below the driest air to come, it will never be held by less than now: half of panel less opening."""
+    answer = calc.answer("groove", **PANEL | {"moisture_now": "5"})
+    assert answer["moisture_dry"] > 5
+    assert answer["narrowest"] == answer["panel"]
+    assert float(answer["hold"]) == pytest.approx(float(answer["panel"] - answer["opening"]) / 2)
+    assert "Held by each groove at its narrowest" in answer.text
+
+
+@pytest.mark.parametrize(("now", "warned"), [("9", False), ("25", True)])
+def test_damp_wood_is_warned_of_as_movement_does(now: str, warned: bool) -> None:
+    """Above 20 % a board is still to dry and warps: common practice, no source."""
+    assert ("boards warp as they dry" in calc.answer("groove", **PANEL | {"moisture_now": now}).text) == warned
+
+
+def test_no_groove_is_advised_that_would_itself_be_refused() -> None:
+    """Flat-sawn beech 2 m wide cut at 30 % loses more than two grooves of 60 mm hold: only parting it helps."""
+    with pytest.raises(Refused) as refused:
+        calc.answer("groove", **PANEL | {"species": "beech american", "opening": "2 m", "moisture_now": "30"})
+    assert refused.value.refusals[0].instead == "part the panel in two"
+
+
 def test_the_workshop_s_air_does_instead_of_a_meter() -> None:
     """The humidity the panel lies in gives its moisture by the sum of moisture."""
     air = calc.answer("groove", **{**PANEL, "moisture_now": "", "humidity_now": "55"})

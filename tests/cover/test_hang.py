@@ -72,6 +72,15 @@ def test_ratings_are_so_many_times_what_is_borne() -> None:
     assert calc.answer("hang", **EXAMPLE)["shear_rated"] == 4 * found["shear_each"]
 
 
+def test_what_bears_down_is_named_as_weight_and_hand_together() -> None:
+    """Four kilograms and 100 N on two fixings are 69.6 N each, which is more than the weight alone."""
+    found = calc.answer("hang", mass="4 kg", projection="200 mm", lever="300 mm", pull="100 N")
+    assert float(found["shear_each"]) == pytest.approx((4 * G + 100) / 2)
+    named = {answer.name: answer for answer in find("hang").answers}["shear_each"]
+    assert "Weight" not in named.label
+    assert "hand" in named.help
+
+
 def test_it_always_says_to_find_a_stud_and_to_look_for_cables() -> None:
     """The usual cautions stand beside every answer; a load over the lifting equation's brings its own."""
     text = calc.answer("hang", **EXAMPLE).text

@@ -1,5 +1,6 @@
 """Hinge: places laid out along the lid again, the gain by a circle, the screw against the wood there is."""
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -71,6 +72,46 @@ def test_one_hinge_stands_in_the_middle() -> None:
     """Half of what is left at either side."""
     found = calc.answer("hinge", **{**EXAMPLE, "count": "1"})
     assert (found["inset"], found["between"]) == (112, None)
+
+
+def test_one_hinge_may_stand_anywhere_on_the_lid() -> None:
+    """One of 40 mm at 150 mm ends at 190 mm of 264: its inset counts once. At 224 mm it reaches the end."""
+    found = calc.answer("hinge", **{**EXAMPLE, "count": "1", "inset": "150 mm"})
+    assert [(row["start"], row["end"]) for row in found["marks"]] == [(150, 190)]
+    with pytest.raises(Refused) as refused:
+        calc.answer("hinge", **{**EXAMPLE, "count": "1", "inset": "225 mm"})
+    (refusal,) = refused.value.refusals
+    assert (refusal.field, refusal.instead) == ("inset", "give 224 mm or less")
+
+
+@pytest.mark.parametrize(
+    ("more", "field"),
+    [({"inset": "110 mm"}, "inset"), ({"count": "5"}, "length"), ({"length": "50 mm", "inset": "5 mm"}, "length")],
+)
+def test_what_a_crowded_lid_is_told_to_type_is_enough(more: dict[str, str], field: str) -> None:
+    """The size named is one for the field that is blamed, and typed there it is answered."""
+    with pytest.raises(Refused) as refused:
+        calc.answer("hinge", **{**EXAMPLE, **more})
+    (refusal,) = refused.value.refusals
+    named = re.search(r"give ([\d.]+ mm)", refusal.instead)
+    assert refusal.field == field
+    assert named
+    assert calc.answer("hinge", **{**EXAMPLE, **more, field: named[1]})["gain"] > 0
+
+
+def test_few_diameters_of_thread_in_the_wood_are_warned_of() -> None:
+    """A No. 4 of 0.112 in wants 19.9 mm of thread (seven diameters, Wood Handbook 8-11): 16 mm of lid has less."""
+    thin, thick = (calc.answer("hinge", **{**EXAMPLE, "thickness": size}) for size in ("16 mm", "60 mm"))
+    assert float(thin["screw_into"]) < 7 * 0.112 * 25.4
+    assert "Less than seven diameters" in thin.text
+    assert "Less than seven diameters" not in thick.text
+
+
+def test_a_leaf_thicker_than_half_its_knuckle_takes_more_wood() -> None:
+    """Let in whole, 3 mm of plate leave 5 mm of 8, and the screw has no more than those."""
+    found = calc.answer("hinge", **{**EXAMPLE, "plate": "3 mm", "knuckle": "4 mm", "thickness": "8 mm", "number": "2"})
+    assert found["under"] == 5
+    assert found["screw_into"] is None or found["screw_into"] <= 5 - 2
 
 
 def test_a_thick_leaf_is_told_of() -> None:

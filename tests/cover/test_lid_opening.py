@@ -142,6 +142,14 @@ def test_with_nothing_in_its_way_it_lies_on_its_strip(more: dict[str, str], open
     assert float(calc.answer("lid-opening", **{**EXAMPLE, **more})["opening"]) == pytest.approx(opening, abs=1e-9)
 
 
+@pytest.mark.parametrize(("strip", "say"), [("32 mm", "on to its strip"), ("0 mm", "right over behind its hinge")])
+def test_a_lid_without_a_strip_does_not_turn_over_on_to_it(strip: str, say: str) -> None:
+    """A level lid behind which nothing rises: on to the strip where there is one, else past the hinge."""
+    text = calc.answer("lid-opening", strip=strip, length="165 mm", thickness="16 mm", crest="0 mm").text
+    assert say in text
+    assert text.count("turns right over") == 1
+
+
 def test_a_thick_short_lid_against_a_tall_back_falls_shut() -> None:
     """It is propped as wide as it goes, and fingers are warned of."""
     found = calc.answer("lid-opening", strip="4 mm", length="40 mm", thickness="30 mm", crest="200 mm")

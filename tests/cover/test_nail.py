@@ -1,5 +1,6 @@
 """Nail: the length by the rule, the nail of the shop, its hole, and where its point comes to rest."""
 
+import math
 from fractions import Fraction
 
 import pytest
@@ -58,6 +59,7 @@ def test_a_thickness_no_table_has_is_not_made_up() -> None:
     assert found["nail"] == "3d common nail"
     assert [found[name] for name in ("diameter", "hole", "drill")] == [None, None, None]
     assert "measure yours" in found["thickness_from"]
+    assert "no hole is answered" in found.text
 
 
 def test_your_own_nail_measured_takes_the_table_s_place() -> None:
@@ -80,9 +82,25 @@ def test_no_figure_from_memory_goes_unmarked(kind: str) -> None:
 
 
 def test_the_sizes_either_side_show_what_each_would_do() -> None:
-    """In two 3/4 in pieces: too short, short, short, and through."""
+    """In two 3/4 in pieces: too short, short, then 1 1/2 in, which ends in the far face itself, and through."""
     found = calc.answer("nail", held="3/4 in", second="3/4 in")
-    assert [row["word"] for row in found["near"]] == ["short", "short", "short", "comes through"]
+    assert [row["word"] for row in found["near"]] == ["short", "short", "too near the far face", "comes through"]
+
+
+def test_a_longer_nail_that_stays_inside_is_said_to_end_too_near() -> None:
+    """16 and 35 mm are 51: a 6d nail of 2 in is 50.8, and leaves 0.2 mm of the 1/8 in that is wanted."""
+    found = calc.answer("nail", held="16 mm", second="35 mm")
+    assert {row["nail"]: row["word"] for row in found["near"]}["6d common nail"] == "too near the far face"
+    assert "end too near the far face" in found.text
+
+
+@pytest.mark.parametrize("lean", ["0", "30", "45", "60"])
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_leaning_nail_keeps_its_distance_square_from_the_far_face(kind: str, lean: str) -> None:
+    """The point, found by turning the nail's length, is no nearer to the face than 1/8 in, however it leans."""
+    found = calc.answer("nail", held="20 mm", second="24 mm", lean=lean, kind=kind)
+    down = float(found["length"]) * math.cos(math.radians(float(lean)))
+    assert 20 + 24 - down >= 25.4 / 8 - 1e-9
 
 
 @pytest.mark.parametrize(

@@ -76,6 +76,7 @@ def test_a_wood_the_tables_do_not_know_is_asked_for() -> None:
     with pytest.raises(Refused) as refused:
         held(species="own")
     assert refused.value.refusals[0].field == "density"
+    assert "with its unit, as 700 kg/m³" in refused.value.refusals[0].instead
     assert held(species="own", density="560 kg/m³")["gravity_12"] == pytest.approx(0.5)
 
 

@@ -38,7 +38,7 @@ def test_the_fewest_nails_that_keep_to_the_spacing(line: int, wanted: int, tenth
     except Refused as refused:
         assert refused.refusals[0].field == "line"  # noqa: PT017 - nothing else may be refused here
         return
-    span = line - 2 * found["kept"]
+    span = line - 2 * (found["end_least"] if found["kept"] is None else found["kept"])
     assert found["nails"] == 1 or found["apart"] >= found["apart_least"]
     if found["most"] >= found["by_wish"] > 2:
         assert found["apart"] <= wanted < span / (found["nails"] - 2)
@@ -49,6 +49,16 @@ def test_one_nail_alone_stands_in_the_middle() -> None:
     found = lined(line="30 mm", from_end="14 mm")
     assert (found["nails"], found["apart"]) == (1, None)
     assert [row["mark"] for row in found["marks"]] == [15]
+
+
+def test_one_nail_alone_is_not_said_to_be_kept_from_the_ends() -> None:
+    """In the middle of 400 mm it is 200 mm from either end: neither the least nor what was settled is told of it."""
+    one, settled = lined(count="1"), lined(count="1", from_end="30 mm")
+    assert one["kept"] is settled["kept"] is None
+    assert settled["marks"][0]["mark"] == 200
+    assert "stands in the middle" in settled.text
+    assert "stands in the middle" not in one.text
+    assert "nearer to the ends" not in lined(count="1", from_end="6 mm").text
 
 
 @pytest.mark.parametrize(
@@ -114,10 +124,15 @@ def test_part_of_a_number_finds_no_nail() -> None:
 
 @pytest.mark.parametrize(
     ("entries", "field"),
-    [({"line": "1 in", "own": "6 mm"}, "line"), ({"line": "10 m", "wanted": "1/4 in"}, "wanted")],
+    [
+        ({"line": "1 in", "own": "6 mm"}, "line"),
+        ({"line": "60 mm", "from_end": "31 mm"}, "from_end"),
+        ({"line": "60 mm", "own_end": "16"}, "own_end"),
+        ({"line": "10 m", "wanted": "1/4 in"}, "wanted"),
+    ],
 )
 def test_what_cannot_be_nailed_is_refused(entries: dict[str, str], field: str) -> None:
-    """No room between the ends, or more nails than anyone would drive."""
+    """No room between the ends, which is blamed on what asked for so much, or more nails than anyone would drive."""
     with pytest.raises(Refused) as refused:
         lined(**entries)
     assert refused.value.refusals[0].field == field

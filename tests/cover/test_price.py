@@ -80,9 +80,26 @@ def test_the_price_asked_at_the_rate_itself_brings_the_rate() -> None:
 def test_pennies_lost_in_a_batch_are_told() -> None:
     """Ten shared by three is 3.33 each, and a penny is left over."""
     found = calc.answer("price", once="10", batch="3")
-    assert found["apart"] == Fraction(1, 100)
+    assert (found["lost"], found["won"]) == (Fraction(1, 100), None)
     assert "not quite" in found.text
-    assert calc.answer("price", once="9", batch="3")["apart"] is None
+    even = calc.answer("price", once="9", batch="3")
+    assert even["lost"] is even["won"] is None
+
+
+def test_pennies_won_in_a_batch_are_not_told_as_lost() -> None:
+    """Twenty shared by three is 6.67 each, which brings a penny more than twenty."""
+    found = calc.answer("price", once="20", batch="3")
+    assert (found["lost"], found["won"]) == (None, Fraction(1, 100))
+    assert "not quite" in found.text
+
+
+def test_a_price_that_pays_for_the_goods_but_not_the_overheads_says_just_that() -> None:
+    """Twenty of goods and a tenth on top are 22: 21 pays for the goods alone, 19 not even for those."""
+    goods, neither = (calc.answer("price", stock="20", overhead="10", asked=asked).text for asked in ("21", "19"))
+    assert "but not for the overheads" in goods
+    assert "does not even pay" not in goods
+    assert "does not even pay" in neither
+    assert "but not for the overheads" not in neither
 
 
 def test_nothing_is_assumed() -> None:

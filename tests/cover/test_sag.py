@@ -124,6 +124,8 @@ def test_bent_too_far_is_refused() -> None:
     [
         ({"load": "60 kg"}, "more than the limit"),
         ({"case": "uniform-clamped"}, "reckon them as resting"),
+        ({"case": "end-cantilever", "span": "300 mm", "load": "2 kg"}, "holds the fast end gives way"),
+        ({"case": "uniform-cantilever", "span": "300 mm", "load": "2 kg"}, "holds the fast end gives way"),
         ({"span": "200 mm"}, "by shear"),
         ({"species": "white oak"}, "from memory"),
         ({}, "follow local codes and ask someone licensed"),

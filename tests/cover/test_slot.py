@@ -88,6 +88,8 @@ def test_marks_run_from_the_end_of_the_lid_once_it_is_known() -> None:
         ({"what": "own", "length": "60 mm", "width": "40 mm", "thickness": "11 mm"}, "A finger of 12 mm"),
         ({"lid": "12 in", "start": "1 in", "clear_from": "2 in", **NOTE}, "runs into a batten"),
         ({"what": "own", "length": "20 mm", "width": "20 mm", "thickness": "14 mm"}, "round ends catch"),
+        ({"what": "own", "length": "10 mm", "width": "5 mm", "thickness": "2 mm", "drills": "mm"}, "Less wood is left"),
+        ({"what": "own", "length": "3 in", "width": "5 in"}, "is the shorter side"),
         ({"what": "gbp-coin-1p"}, "Sources disagree"),
         ({"what": "gbp-note-5-polymer"}, "from memory and not from a source"),
         ({"what": "usd-note", "length": "100 mm"}, "are not used"),
@@ -115,6 +117,8 @@ def test_no_size_from_memory_goes_unmarked() -> None:
         ({"lid": "1 in", **NOTE}, "lid"),
         ({"clear_from": "6 in", "clear_to": "3 in", **NOTE}, "clear_to"),
         ({"what": "own", "length": "10 mm", "width": "10 mm", "halved": "2", "narrowed": "2"}, "halved"),
+        ({"what": "own", "length": "40 mm", "width": "9 mm", "narrowed": "3", "clearance": "0 mm"}, "narrowed"),
+        ({"what": "own", "length": "10 mm", "width": "10 mm", "thickness": "16 mm"}, "clearance"),
         ({"what": "own", "length": "200 mm", "width": "100 mm", "thickness": "30 mm", "ease": "10 mm"}, "ease"),
     ],
 )

@@ -121,10 +121,11 @@ def test_along_the_stile_there_are_two_shoulders_and_no_haunch() -> None:
         ({"chisel": "10 mm"}, 3),
         ({"chisel": "4 mm", "width": "30 mm"}, 3),
         ({"place": "middle", "width": "100 mm"}, 2),
+        ({"place": "middle", "width": "10 mm", "edge": "4.6 mm"}, 2),
     ],
 )
 def test_weak_joints_are_warned_of(change: dict[str, str], count: int) -> None:
-    """A horn wanted at a corner; thin cheeks, a thin tenon, one too wide."""
+    """A horn wanted at a corner; thin cheeks, a thin tenon, one too wide, one too narrow."""
     assert len(calc.answer("tenon", **RAIL | {"width": "40 mm"} | change).cautions) == count
 
 
@@ -135,12 +136,13 @@ def test_weak_joints_are_warned_of(change: dict[str, str], count: int) -> None:
         ({"groove": "45 mm"}, "width"),
         ({"place": "middle", "edge": "30 mm"}, "width"),
         ({"into": "12 mm", "groove": "10 mm"}, "into"),
+        ({"into": "20 mm", "groove": "12 mm", "place": "middle"}, "into"),
         ({"into": "10 mm", "extra": "8 mm"}, "extra"),
         ({"share": "1"}, "share"),
     ],
 )
 def test_what_leaves_no_tenon_is_refused_by_name(change: dict[str, str], field: str) -> None:
-    """A chisel as wide as the rail, no width left, a haunch as long as the tenon, no length left, a share of all."""
+    """Too wide a chisel, no width or length left, a haunch as long as the tenon, a tenon in its groove, too far in."""
     with pytest.raises(Refused) as refused:
         calc.answer("tenon", **RAIL | change)
     assert refused.value.refusals[0].field == field

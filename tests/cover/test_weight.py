@@ -49,6 +49,7 @@ def test_a_gravity_no_table_has_is_not_made_up(wood: str) -> None:
     with pytest.raises(Refused, match="is not in the table") as refused:
         calc.answer("weight", species=wood, boards=CUBE)
     assert refused.value.refusals[0].field == "own"
+    assert refused.value.refusals[0].instead == "type its density at 12 percent with its unit, as 700 kg/m³"
 
 
 def test_more_water_than_the_pores_hold_is_refused() -> None:
