@@ -79,3 +79,12 @@ def test_short_parts_bring_their_caution() -> None:
     """Under a foot, common practice."""
     assert "planing machine" in roughed().text
     assert "planing machine" not in roughed(length="600 mm").text
+
+
+@given(long=st.integers(10, 2000), wide=st.integers(5, 400), thick=st.integers(1, 100))
+def test_the_volumes_in_a_line_of_working_come_to_its_answer(long: int, wide: int, thick: int) -> None:
+    """The line read back and worked out, as a reader with a calculator would: the percent that is printed, by hand."""
+    found = roughed(length=f"{long} mm", width=f"{wide} mm", thickness=f"{thick} mm")
+    numbers, result = next((line.numbers, line.result) for line in found.working if "100 ×" in line.numbers)
+    kept, whole = (float(part.removesuffix(" m³")) for part in numbers.removeprefix("100 × ").split(" ÷ "))
+    assert 100 * kept / whole == pytest.approx(float(result.removesuffix("%")), abs=0.0502)
