@@ -65,7 +65,7 @@ def telling(value: Number, places: int) -> str:
     >>> telling(Fraction(1, 3), 2), telling(Fraction(17, 10000), 2)
     ('0.33', '0.0017')
     """
-    nothing = not value or (abs(value) < IDLE and not is_exact(value))
+    nothing = not value or (abs(float(value)) < IDLE and not is_exact(value))
     text = plain(value, places)
     return figures(value, 2) if text == "0" and not nothing else text
 
