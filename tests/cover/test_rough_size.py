@@ -72,12 +72,24 @@ def test_too_thick_for_the_list_says_so() -> None:
     """Nothing is sold that thick, so nothing is named."""
     found = roughed(thickness="4 in")
     assert found["quarters"] is None
-    assert "glue it up of two" in found.text
+    assert "glue it up" in found.text
+    assert "glue it up" not in roughed().text
+
+
+@pytest.mark.parametrize(
+    ("thickness", "face", "layers"),
+    [("4 in", "1/16 in", 2), ("8 in", "1/16 in", 3), ("12 in", "0", 3), ("12 in", "1 in", 6)],
+)
+def test_too_thick_for_the_list_says_of_how_many_it_is_glued(thickness: str, face: str, layers: int) -> None:
+    """By hand: a layer is 4 in less a planing on each face, 3 7/8 in of the first: two are under 8 in, three over."""
+    assert roughed(thickness=thickness, face=face)["layers"] == layers
 
 
 def test_short_parts_bring_their_caution() -> None:
-    """Under a foot, common practice."""
+    """Under a foot, 304.8 mm: common practice."""
     assert "planing machine" in roughed().text
+    assert "planing machine" in roughed(length="304 mm", end="0").text
+    assert "planing machine" not in roughed(length="12 in", end="0").text
     assert "planing machine" not in roughed(length="600 mm").text
 
 
