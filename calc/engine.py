@@ -28,17 +28,12 @@ def reckon(one: Sum, texts: Mapping[str, str], bench: Bench) -> Result:
 
 
 def understood(one: Sum, texts: Mapping[str, str], readings: Readings) -> tuple[Given, ...]:
-    """Each entry that was read, as typed and as understood."""
+    """Each entry that was read and counts, as typed and as understood."""
     return tuple(
-        Given(
-            given.name,
-            given.label,
-            texts.get(given.name, "").strip(),
-            readings[given.name].read,
-            readings[given.name].unit,
-        )
+        Given(given.name, given.label, typed, readings[given.name].read, readings[given.name].unit)
         for given in one.givens
         if given.name in readings
+        and ((typed := texts.get(given.name, "").strip()) or not given.beside or given.beside in readings)
     )
 
 
