@@ -12,6 +12,8 @@ from calc.sums._in_both import in_both
 FOOT = Fraction("304.8")
 LONGEST = 20_000
 """Millimetres past which a taper is no longer one of a board."""
+WIDEST = 1000
+"""Millimetres past which its large end is not."""
 QUARTERS = 4
 
 
@@ -63,6 +65,9 @@ def _refuse(length: Any, start: Any, end: Any, angle: Any) -> None:
         raise Refusal(say, "give a shorter length or a slighter taper", "length")
     if start <= end:
         raise Refusal("the small end is not smaller than the large end", "give it less width", "end")
+    if start > WIDEST:
+        say = f"at this taper the large end would be {in_both(start)} wide"
+        raise Refusal(say, "give a shorter length or a slighter taper", "length")
     if length > LONGEST:
         say = "so slight a taper would run on past 20 m between these widths"
         raise Refusal(say, "give more taper, or widths that differ less", "per_foot" if angle is None else "angle")
