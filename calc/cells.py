@@ -37,6 +37,8 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
         case "board-feet":
             size = show.telling(value, answer.places)
             return Shown(f"{size} board {'foot' if size == '1' else 'feet'}")
+        case "count":
+            return Shown(show.plain(value, 0))
         case "number":
             return Shown(show.telling(value, answer.places))
         case "temperature":
