@@ -34,5 +34,5 @@ function distance(name, word) {
 
 /** An x between two numbers is a word: 2x4 is 2 x 4. @param {string} text @returns {string[]} */
 function words(text) {
-  return text.toLowerCase().replace(/(?<=\d)x(?=\d)/g, " x ").match(/\d+\/\d+|[\p{L}\p{N}]+/gu) ?? [];
+  return text.toLowerCase().replace(/(\d)x(?=\d)/g, "$1 x ").match(/\d+\/\d+|[\p{L}\p{N}]+/gu) ?? [];
 }
