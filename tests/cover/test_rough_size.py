@@ -99,4 +99,4 @@ def test_the_volumes_in_a_line_of_working_come_to_its_answer(long: int, wide: in
     found = roughed(length=f"{long} mm", width=f"{wide} mm", thickness=f"{thick} mm")
     numbers, result = next((line.numbers, line.result) for line in found.working if "100 ×" in line.numbers)
     kept, whole = (float(part.removesuffix(" m³")) for part in numbers.removeprefix("100 × ").split(" ÷ "))
-    assert 100 * kept / whole == pytest.approx(float(result.removesuffix("%")), abs=0.0502)
+    assert 100 * kept / whole == pytest.approx(float(result.removesuffix("%")), abs=0.0511)
