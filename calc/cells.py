@@ -1,5 +1,6 @@
 """One answer of any kind: as it prints, as machines read it, as it would be typed into the next sum."""
 
+from fractions import Fraction
 from typing import Any
 
 from calc import show
@@ -30,22 +31,33 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
         case "money":
             return show.money(value, bench)
         case "percent":
-            return Shown(f"{show.plain(value, answer.places)}%")
+            return Shown(f"{show.telling(value, answer.places)}%")
         case "volume":
-            return Shown(
-                f"{show.decimal(value / factor('cubic_metre', 'mm**3'), 4)} m³",
-                also=f"{show.decimal(value / factor('litre', 'mm**3'), 1)} litres",
-            )
+            return volume(value)
         case "board-feet":
-            size = show.plain(value, answer.places)
+            size = show.telling(value, answer.places)
             return Shown(f"{size} board {'foot' if size == '1' else 'feet'}")
+        case "count":
+            return Shown(show.plain(value, 0))
         case "number":
-            return Shown(show.plain(value, answer.places))
+            return Shown(show.telling(value, answer.places))
         case "temperature":
             return shown_temperature(value)
         case kind if kind in SCALES:
             return SCALES[kind].shown(value, bench)
     return Shown(str(value))
+
+
+def volume(mm3: Any, count: int = 4) -> Shown:
+    """A volume in cubic metres to so many figures at least, and in litres, or cubic centimetres when it is small.
+
+    >>> print(volume(1_497_600), volume(6000), sep="; ")
+    0.001498 m³ (1.498 litres); 0.000006 m³ (6 cm³)
+    """
+    litres = mm3 / factor("litre", "mm**3")
+    small = litres < Fraction(1, 10)
+    also = f"{show.figures(litres * 1000, count)} cm³" if small else f"{show.figures(litres, count)} litres"
+    return Shown(f"{show.figures(litres / 1000, count)} m³", also=also)
 
 
 def cell(answer: Answer, value: Any, bench: Bench, rounded: bool = False) -> dict[str, Any]:

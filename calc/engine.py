@@ -28,17 +28,12 @@ def reckon(one: Sum, texts: Mapping[str, str], bench: Bench) -> Result:
 
 
 def understood(one: Sum, texts: Mapping[str, str], readings: Readings) -> tuple[Given, ...]:
-    """Each entry that was read, as typed and as understood."""
+    """Each entry that was read and counts, as typed and as understood."""
     return tuple(
-        Given(
-            given.name,
-            given.label,
-            texts.get(given.name, "").strip(),
-            readings[given.name].read,
-            readings[given.name].unit,
-        )
+        Given(given.name, given.label, typed, readings[given.name].read, readings[given.name].unit)
         for given in one.givens
         if given.name in readings
+        and ((typed := texts.get(given.name, "").strip()) or not given.beside or given.beside in readings)
     )
 
 
@@ -87,27 +82,20 @@ def _counted(one: Sum, typed: Sequence[str]) -> list[Refusal]:
     if not one.any_of or (extra := sum(name in typed for name in one.any_of.names) - one.any_of.count) == 0:
         return []
     names, count = one.any_of.names, one.any_of.count
-    labels = listed([one.labels[name] for name in names])
+    labels = listed([f"“{one.given(name).label}”" for name in names], "or" if count == 1 else "and")
+    told = _many(count + extra, "given")
     if extra > 0:
         last = [name for name in names if name in typed][-1]
-        return [
-            Refusal(
-                f"any {SAID[count]} of {labels} are enough, and {SAID[count + extra]} are given",
-                f"clear {SAID[extra]}",
-                last,
-                one.title,
-            )
-        ]
+        some = f"{labels} alone is" if count == 1 else f"any {SAID[count]} of {labels} are"
+        return [Refusal(f"{some} enough, and {told}", f"clear {SAID[extra]}", last, one.title)]
     first = next(name for name in names if name not in typed)
-    more = f", and {SAID[count + extra]} is given" if count + extra else ""
-    return [
-        Refusal(
-            f"{SAID[count]} of {labels} are wanted{more}",
-            f"fill in {SAID[-extra]}{' more' if more else ''}",
-            first,
-            one.title,
-        )
-    ]
+    some = f"{labels} is" if count == 1 else f"{SAID[count]} of {labels} are"
+    given, more = (f", and {told}", " more") if count + extra else ("", "")
+    return [Refusal(f"{some} wanted{given}", f"fill in {SAID[-extra]}{more}", first, one.title)]
+
+
+def _many(count: int, what: str) -> str:
+    return f"{SAID[count]} {'is' if count == 1 else 'are'} {what}"
 
 
 def _work(one: Sum, texts: Mapping[str, str], readings: Readings) -> Values:

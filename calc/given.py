@@ -36,6 +36,7 @@ class Given:
 
     name: what `work` calls it. label: what the page and refusals call it. help: a sentence, how it is got at the bench.
     default: what an empty field means, as text ("" when it must be given). optional: `work` is handed None when empty.
+    beside: another given, without which this one counts for nothing, and its default is not told.
     """
 
     kind: ClassVar[str] = ""
@@ -46,6 +47,7 @@ class Given:
     default: str = ""
     default_why: str = ""
     optional: bool = False
+    beside: str = ""
     limit: Limit = Limit()
 
     def __post_init__(self) -> None:

@@ -66,9 +66,9 @@ class Search(Choice):
 
 
 def words(text: str) -> list[str]:
-    """The words of a name, in small letters, whatever stands between them.
+    """The words of a name, in small letters, whatever stands between them; an x between two numbers is a word.
 
-    >>> words("Ash, white (Fraxinus americana)")
-    ['ash', 'white', 'fraxinus', 'americana']
+    >>> words("Ash, white (Fraxinus americana)"), words("5/4x6")
+    (['ash', 'white', 'fraxinus', 'americana'], ['5/4', 'x', '6'])
     """
-    return re.findall(r"\d+/\d+|\w+", text.casefold())
+    return re.findall(r"\d+/\d+|\w+", re.sub(r"(?<=\d)x(?=\d)", " x ", text.casefold()))

@@ -4,6 +4,7 @@ Ties go to the even mark (ASME A112.18.1-2018/CSA B125.1-18, annex A, rounds hal
 hidden, so nothing printed is further off than it says.
 """
 
+import math
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -15,6 +16,9 @@ from calc.units import MM_PER_INCH
 
 MINUS = "−"
 NOISE = Fraction(1, 10**6)  # millimetres: what float arithmetic may leave behind where nothing should be
+IDLE = 1e-9  # of a plain number: the same
+FINE = 3
+"""Figures printed of a measured quantity, which is never known better."""
 
 
 @dataclass(frozen=True)
@@ -47,6 +51,23 @@ def plain(value: Number, places: int = 4) -> str:
     """Decimal text without idle noughts: 2.5, 12, 0.3333."""
     text = decimal(value, places)
     return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def figures(value: Number, count: int = FINE) -> str:
+    """A number to so many figures, none dropped before the point: 0.0123, 1.23, 123, 12346."""
+    size = math.floor(math.log10(abs(float(value)))) if value else 0
+    return plain(value, max(0, count - 1 - size))
+
+
+def telling(value: Number, places: int) -> str:
+    """Decimal text to `places`, or in two figures where that would print 0 of something that is not nothing.
+
+    >>> telling(Fraction(1, 3), 2), telling(Fraction(17, 10000), 2)
+    ('0.33', '0.0017')
+    """
+    nothing = not value or (abs(float(value)) < IDLE and not is_exact(value))
+    text = plain(value, places)
+    return figures(value, 2) if text == "0" and not nothing else text
 
 
 def fraction(value: Fraction) -> str:

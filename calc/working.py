@@ -5,10 +5,13 @@ from typing import Any
 
 from calc import formula, show
 from calc.bench import Bench
-from calc.cells import printed
+from calc.cells import printed, volume
 from calc.declare import Answer, Sum, Values
 from calc.trig import is_exact
 from calc.units import MM_PER_INCH
+
+SURE = 6
+"""Figures of a volume inside a line of working, so that the line comes to its own answer."""
 
 
 @dataclass(frozen=True)
@@ -59,9 +62,11 @@ def said(answer: Answer, value: Any, bench: Bench, unit: str = "") -> str:
         inches = bench.system == "in"
         return f"{short(value / MM_PER_INCH, 64)} in" if inches else f"{short(value)} mm"
     if answer.kind == "angle":
-        return f"{show.plain(value, 2)}°"
+        return f"{show.telling(value, 2)}°"
     if answer.kind == "number":
-        return show.plain(value, max(3, answer.places))
+        return show.telling(value, max(3, answer.places))
+    if answer.kind == "volume":
+        return volume(value, SURE).text
     return (
         short(value)
         if answer.kind in ("count", "percent", "money", "board-feet")
@@ -73,4 +78,4 @@ def short(value: Any, finest: int = 1) -> str:
     """A fraction where a rule has it, else a decimal to three places."""
     if finest > 1 and is_exact(value) and finest % value.denominator == 0:
         return show.fraction(value)
-    return show.plain(value, 3)
+    return show.telling(value, 3)

@@ -7,9 +7,8 @@ from typing import Any
 from calc import trig
 from calc.declare import Values
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 from calc.sums._round_things import crown, traced
-from calc.units import MM_PER_INCH
 
 
 def work(span: Any, rise: Any, radius: Any, steps: int, things: Any) -> Values:
@@ -34,24 +33,20 @@ def work(span: Any, rise: Any, radius: Any, steps: int, things: Any) -> Values:
 def _sizes(span: Any, rise: Any, radius: Any) -> tuple[Any, Any, Any]:
     if radius is None:
         if 2 * rise > span:
-            raise _more_than_half("rise", f"a rise of at most half the span, {_size(span / 2)}")
+            raise _more_than_half("rise", f"a rise of at most half the span, {in_both(span / 2)}")
         return span, rise, (span * span / 4 + rise * rise) / (2 * rise)
     if rise is None:
         if span > 2 * radius:
             say = "a circle of this radius is not as wide as the span"
-            raise Refusal(say, f"give a radius of at least half the span, {_size(span / 2)}", "radius")
+            raise Refusal(say, f"give a radius of at least half the span, {in_both(span / 2)}", "radius")
         return span, crown(span / 2, radius), radius
     if rise > radius:
-        raise _more_than_half("rise", f"a rise of at most the radius, {_size(radius)}")
+        raise _more_than_half("rise", f"a rise of at most the radius, {in_both(radius)}")
     return 2 * trig.sqrt(rise * (2 * radius - rise)), rise, radius
 
 
 def _more_than_half(field: str, instead: str) -> Refusal:
     return Refusal("this is more than half a circle", f"give {instead}", field)
-
-
-def _size(mm: Any) -> str:
-    return f"{plain(mm, 1)} mm, {plain(mm / MM_PER_INCH, 2)} in"
 
 
 def _mark(span: Any, rise: Any, radius: Any, share: Fraction) -> Values:

@@ -1,4 +1,4 @@
-"""Boards counted: exact board feet of each row, and the tally the trade makes of it."""
+"""Boards counted: exact board feet of each row, and the tally the hardwood trade makes of it."""
 
 import math
 from collections.abc import Sequence
@@ -13,7 +13,7 @@ HALF = Fraction(1, 2)
 
 
 def reckoned(boards: Sequence[Row], rough: bool) -> list[Row]:
-    """Each row of boards with its volume, its exact board feet and its tally; sizes in millimetres."""
+    """Each row of boards with its volume, its exact board feet and its hardwood tally; sizes in millimetres."""
     counted = [{**row, "thickness": counts_as(row["thickness"], rough), "measured": row["thickness"]} for row in boards]
     return [_row(row, surface) for row, surface in zip(counted, surfaces(counted), strict=True)]
 

@@ -48,16 +48,21 @@ ANSWERS = (
     Answer(name="exactly", label="As a fraction", kind="text"),
     Answer(
         name="tally",
-        label="Tally, rounded as the trade does",
+        label="Board feet as the hardwood trade tallies",
         kind="board-feet",
         help="Each board's face in whole square feet, its broken foot of length dropped, times its thickness.",
     ),
-    Answer(name="surface", label="Surface measure", kind="count", help="The faces of the tally in whole square feet."),
+    Answer(name="surface", label="Surface measure", kind="count", help="The faces of that tally in whole square feet."),
     Answer(name="volume", label="Volume", kind="volume", help="Of the boards as they are."),
     Answer(name="counted", label="Volume counted", kind="volume", help="Of the boards at the thickness they count as."),
     Answer(name="to_buy", label="To buy, waste added", kind="board-feet"),
     Answer(name="cost", label="Cost of what to buy", kind="money", help="By exact measure, waste added."),
-    Answer(name="tally_cost", label="Cost by the tally", kind="money", help="Of the boards as listed, no waste added."),
+    Answer(
+        name="tally_cost",
+        label="Cost by the hardwood tally",
+        kind="money",
+        help="Of the boards as listed, no waste added.",
+    ),
     Answer(
         name="rows",
         label="Row by row",
@@ -69,7 +74,7 @@ ANSWERS = (
             Answer(name="length", label="Length", kind="length"),
             Answer(name="each", label="Each, exact", kind="board-feet"),
             Answer(name="all", label="All, exact", kind="board-feet"),
-            Answer(name="tally", label="Tally", kind="board-feet"),
+            Answer(name="tally", label="Hardwood tally", kind="board-feet"),
         ),
     ),
 )

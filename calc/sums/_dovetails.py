@@ -33,7 +33,7 @@ def work(
     return {
         "tail": wide,
         "tail_narrow": wide - 2 * flare,
-        "pin_wide": pin + 2 * flare,
+        "pin_wide": pin + 2 * flare if tails > 1 else None,
         "half": edge,
         "half_wide": edge + flare,
         "slope": steep,

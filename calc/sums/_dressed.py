@@ -5,7 +5,7 @@ from fractions import Fraction
 from calc.declare import Values
 from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 from calc.sums._lumber import SAID, Lumber, least, sizes, thicknesses
 from calc.units import MM_PER_INCH
 
@@ -43,7 +43,7 @@ def _enough(finished: Fraction, trade: str) -> Lumber:
     found = least(trade, 1, finished)
     if found is None:
         thickest = thicknesses(trade)[-1].dressed[0]
-        raise Refusal(f"the thickest in the table dresses to {plain(thickest, 1)} mm", "glue it up of two", "finished")
+        raise Refusal(f"the thickest in the table dresses to {in_both(thickest)}", "glue it up of two", "finished")
     return found
 
 

@@ -48,7 +48,7 @@ def work(
         "lengths": lengths,
         "clean": clean,
     }
-    rows = [_row(whole, count, width, lost) for count in range(1, MANY + 1)]
+    rows = [_row(whole, count, width, lost) for count in range(1, MANY + 1) if _trued(width, count, lost) > 0]
     need = next((row["strips"] for row in rows if wanted is not None and row["left"] >= wanted), None)
     return {
         **{name: whole[name] for name in ("radius", "half_angle", "corner")},
@@ -56,7 +56,7 @@ def work(
         **_alone(piece(whole, strips)),
         **_sizes(width, length, strips, lengths, lost),
         "need": need,
-        "verdict": _verdict(wanted, need),
+        "verdict": _verdict(wanted, need, whole),
         "rows": rows[: max(ROWS, need or 0)],
     }
 
@@ -97,32 +97,30 @@ def _cup(whole: Values, strips: int) -> Number:
 
 
 def _row(whole: Values, strips: int, width: Fraction, lost: Fraction) -> dict[str, Any]:
-    found = piece(whole, strips)
-    return {
-        "strips": strips,
-        "each": width / strips,
-        **found,
-        "width_left": max(Fraction(0), _glued(width, strips, lost)),
-    }
+    each = _trued(width, strips, lost)
+    return {"strips": strips, "each": each, **piece(whole, strips), "width_left": strips * each}
 
 
 def _sizes(width: Fraction, length: Fraction, strips: int, lengths: int, lost: Fraction) -> Values:
-    if _glued(width, strips, lost) <= 0:
+    each = _trued(width, strips, lost)
+    if each <= 0:
         raise Refusal("so many strips leave no wood between the cuts", "rip it into fewer", "strips")
-    return {
-        "strip_width": width / strips,
-        "length_each": length / lengths,
-        "width_left": _glued(width, strips, lost),
-    }
+    sizes = {"strip_width": each, "length_each": length / lengths, "width_left": strips * each}
+    return {**sizes, "to_true": Fraction(0)}
 
 
-def _glued(width: Fraction, strips: int, lost: Fraction) -> Fraction:
-    return width - (strips - 1) * lost
+def _trued(width: Fraction, strips: int, lost: Fraction) -> Fraction:
+    """The width of one strip, sawn and trued: between the strips there is one rip fewer than strips."""
+    return (width - (strips - 1) * lost) / strips
 
 
-def _verdict(wanted: Fraction | None, need: int | None) -> str | None:
+def _verdict(wanted: Fraction | None, need: int | None, whole: Values) -> str | None:
     if wanted is None:
         return None
+    if need is None:
+        return "no ripping leaves what you want: start from thicker stock"
+    cut = whole["lengths"]
     if need == 1:
-        return "whole, it leaves what you want"
-    return f"rip it into {need} first" if need else "no ripping leaves what you want: start from thicker stock"
+        enough = cut == 1 or piece({**whole, "lengths": 1}, 1)["left"] >= wanted
+        return "whole, it leaves what you want" if enough else f"cut into {cut} lengths it need not be ripped"
+    return f"rip it into {need} first" if cut == 1 else f"cut it into {cut} lengths and rip each into {need} first"

@@ -12,8 +12,8 @@ STEPS = 24
 
 
 def figure(v: Values) -> Figure:
-    """The near end drawn, the far end as a ghost when it is twisted, the flat board inside hatched."""
-    wide, thick = float(v["strip_width"]), float(v["thickness"])
+    """The near end as marked out, the far end a ghost when it is twisted, the flat and trued board inside hatched."""
+    wide, trued, thick = float(v["width"]) / v["strips"], float(v["strip_width"]), float(v["thickness"])
     drawing = Figure("Flat board in a warped one", _words(v))
     tilt = math.degrees(math.atan(float(v["twist_each"]) / 2 / wide))
     if tilt:
@@ -21,7 +21,7 @@ def figure(v: Values) -> Figure:
     drawing.outline(_end(v, wide, thick, tilt))
     low, high = _planes(v, thick)
     if high > low:
-        flat = [(-wide / 2, low), (wide / 2, low), (wide / 2, high), (-wide / 2, high)]
+        flat = [(-trued / 2, low), (trued / 2, low), (trued / 2, high), (-trued / 2, high)]
         drawing.outline(flat, "accent")
         drawing.hatch(flat)
         drawing.dimension((wide / 2, low), (wide / 2, high), "left", high - low, away=-26)
@@ -36,8 +36,8 @@ def _words(v: Values) -> str:
 
 def _sizes(drawing: Figure, v: Values, wide: float, thick: float) -> None:
     foot = min(y for _, y in drawing.points)
-    name = "width" if v["strips"] == 1 else ""
-    drawing.dimension((-wide / 2, foot), (wide / 2, foot), name, v["strip_width"], away=-24)
+    name, trued = "width" if v["strips"] == 1 else "strip_width", float(v["strip_width"])
+    drawing.dimension((-trued / 2, foot), (trued / 2, foot), name, v["strip_width"], away=-24)
     drawing.dimension((-wide / 2, foot), (-wide / 2, foot + thick), "thickness", v["thickness"], away=26)
 
 

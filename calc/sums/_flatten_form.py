@@ -76,9 +76,10 @@ ANSWERS = (
     Answer(name="radius", label="Radius of the cup", kind="length", help="Of the hollow face."),
     Answer(name="cup_each", label="Cup of each strip", kind="length", help="On its round face."),
     Answer(name="twist_each", label="Twist of each piece", kind="length"),
-    Answer(name="strip_width", label="Width of each strip", kind="length"),
+    Answer(name="strip_width", label="Width of each strip", kind="length", help="Trued, each rip's loss taken out."),
     Answer(name="length_each", label="Length of each piece", kind="length"),
     Answer(name="width_left", label="Width when glued up again", kind="length"),
+    Answer(name="to_true", label="Still to true at a joint", kind="length", help="The strips are trued.", shown=False),
     Answer(
         name="rows",
         label="Ripped into more strips",

@@ -5,7 +5,7 @@ from typing import Any
 
 from calc.declare import Values
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 
 SIDES = ("length", "width", "height")
 Size = Fraction
@@ -51,7 +51,7 @@ def _hold(inside: tuple[Size, Size, Size], known: str) -> None:
     for side, size in zip(SIDES, inside, strict=True):
         if size <= 0:
             takes = "the bottom and the lid take" if side == "height" else "both sides take"
-            say = f"{takes} all of it, and {plain(-size, 1)} mm more" if size else f"{takes} all of it"
+            say = f"{takes} all of it, and {in_both(-size)} more" if size else f"{takes} all of it"
             raise Refusal(say, "give a larger outside, or thinner wood", side)
 
 

@@ -50,9 +50,13 @@ def _by_lean(name: str, leg: Any, lean: Any) -> Any:
 
 
 def _by_sight(name: str, leg: Any, sight: Any) -> Any:
-    if not leg or sight in (0, 90):
-        say = f"a sight line and a {name} tell the lean only when neither is nothing and the line is not square"
-        raise Refusal(say, f"give rake and splay, or a {name} above 0° and a sight line between 0° and 90°", "sight")
+    """The other tangent. A leg that leans along one line alone shows nothing in the view along that line."""
+    blind, plain = (0, 90) if name == "rake" else (90, 0)
+    if not leg or sight == blind:
+        way = f"along the {blind}° line a leg has no {name}" if leg else f"a {name} of 0° does not say how far it leans"
+        raise Refusal(f"{way}, so its lean stays open", "give rake and splay, or the whole lean and this", "sight")
+    if sight == plain:
+        return 0
     return trig.tan(leg) * (trig.tan(sight) if name == "splay" else 1 / trig.tan(sight))
 
 

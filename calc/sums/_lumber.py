@@ -1,6 +1,6 @@
 """Sizes of lumber as it is called and as it is dressed, each list by itself; no size is made up between two."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 
@@ -15,6 +15,11 @@ THICKNESSES = {
     "1910": ("Noyes 1910 rough -> dressed",),
 }
 WIDTHS = "PS 20 (dry) board width"
+BOARDS_ALONE = Fraction(7)
+"""Inches of a width that PS 20 has for boards and not for what is 2 in or thicker: from memory, as the widths are."""
+DIMENSION = Fraction(2)
+WHOLE = "NIST 2017 two-by-four"
+"""A size that was read as it stands, both ways."""
 EDITION = "Griffith 1916 S1S1E"
 SAID = {
     "softwood": "softwood as PS 20 has it dry",
@@ -84,31 +89,41 @@ def sizes() -> dict[str, Lumber]:
         f"{show.fraction(inch(one.called[0]))}x{show.fraction(wide)}": _sawn(one, wide, left, said)
         for one in thicknesses("softwood")
         for wide, left, said in _pairs(WIDTHS)
-        if wide >= inch(one.called[0])
+        if _is_sold(inch(one.called[0]), wide)
     }
+    soft |= {key: replace(soft[key], said=one.said) for key, one in _both_ways(WHOLE).items()}
     quarters = {one.name.partition(" ")[0]: one for one in thicknesses("hardwood")}
     old = {f"1910-{show.fraction(inch(one.called[0]))}": one for one in thicknesses("1910")}
-    return soft | quarters | old | _edition()
+    return soft | quarters | old | {f"1916-{key}": one for key, one in _both_ways(EDITION).items()}
+
+
+def _is_sold(thick: Fraction, wide: Fraction) -> bool:
+    """True for a section no thicker than wide whose width the standard has at that thickness."""
+    return wide >= thick and not (thick >= DIMENSION and wide == BOARDS_ALONE)
 
 
 def _sawn(one: Lumber, wide: Fraction, left: Fraction, said: str) -> Lumber:
-    name = f"{show.fraction(inch(one.called[0]))} x {show.fraction(wide)} (softwood)"
+    """A size of softwood; one of inches and quarters bears the name in quarters as well, such as 5/4 x 6."""
+    thick, broad = inch(one.called[0]), show.fraction(wide)
+    quarters = "" if thick.denominator == 1 or thick >= DIMENSION else f", {thick * 4}/4 x {broad}"
+    name = f"{show.fraction(thick)} x {broad} (softwood{quarters})"
     told = "; ".join(dict.fromkeys((one.said, said)))
     called, dressed = (one.called[0], wide * MM_PER_INCH), (one.dressed[0], left * MM_PER_INCH)
     return Lumber(name, one.system, called, dressed, told)
 
 
-def _edition() -> dict[str, Lumber]:
-    """The two sizes that a book of 1916 prints as thickness by width."""
+def _both_ways(system: str) -> dict[str, Lumber]:
+    """The sizes that a source prints as thickness by width, by their name: {"2x8": ...}."""
     found = {}
     for row in tables.rows("lumber_sizes"):
-        if row["system"] == EDITION:
+        if row["system"] == system:
             called, left = (
                 [inches(side) * MM_PER_INCH for side in row[of].split("x")] for of in ("nominal", "dressed")
             )
             name = f"{row['nominal'].replace('x', ' x ')} in 1916"
-            size = Lumber(name, "1916", (called[0], called[1]), (left[0], left[1]), _said(row["source"]))
-            found[f"1916-{row['nominal']}"] = size
+            found[row["nominal"]] = Lumber(
+                name, "1916", (called[0], called[1]), (left[0], left[1]), _said(row["source"])
+            )
     return found
 
 

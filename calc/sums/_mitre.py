@@ -9,7 +9,7 @@ from calc import trig
 from calc.declare import Values
 from calc.drawing.figure import Figure, Point
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 
 GRAIN_UP_TO = 8
 """Sides up to which the drawing has room for the grain of each."""
@@ -39,7 +39,7 @@ def _inside(sides: int, side: Any, flats: Any, width: Any, cut: Fraction, saw: A
     if width is None:
         return {"short_edge": None, "inside_flats": None, "stock_turned": None}
     if 2 * width >= flats:
-        half = f"{plain(flats / 2, 1)} mm, {plain(flats / Fraction('50.8'), 2)} in"
+        half = in_both(flats / 2)
         raise Refusal("stock this wide meets in the middle and leaves no frame", f"use less than {half}", "width")
     slant = width * trig.tan(cut)
     return {

@@ -1,10 +1,11 @@
 """The working of rough-size: what every face, edge and end wants on top, and the list to buy by; its proof."""
 
+import math
 from fractions import Fraction
 
 from calc.declare import Values
 from calc.show import plain
-from calc.sums._lumber import least
+from calc.sums._lumber import least, thicknesses
 
 
 def work(
@@ -28,12 +29,18 @@ def work(
         "rough_thickness": thick,
         "boards": " x ".join([str(count), *(f"{plain(size, 6)} mm" for size in (thick, wide, long))]),
         "quarters": quarters.name if quarters else None,
+        "layers": None if quarters else _layers(thickness, face),
         "end_to_end": count * long + (count - 1) * kerf,
         "side_by_side": count * wide + (count - 1) * kerf,
         "finished_volume": finished_volume,
         "rough_volume": rough_volume,
         "kept": 100 * finished_volume / rough_volume,
     }
+
+
+def _layers(thickness: Fraction, face: Fraction) -> int:
+    """The fewest layers of the thickest board, each planed on both faces, that make a thickness."""
+    return math.ceil(thickness / (thicknesses("hardwood")[-1].called[0] - 2 * face))
 
 
 def proof(v: Values) -> dict[str, float]:

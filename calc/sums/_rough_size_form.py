@@ -62,6 +62,12 @@ ANSWERS = (
         kind="text",
         help="The thinnest sold rough that is thick enough; names from memory, check.",
     ),
+    Answer(
+        name="layers",
+        label="Layers to glue it up of",
+        kind="count",
+        help="Where none is thick enough: of the thickest, each planed on both faces before it is glued.",
+    ),
     Answer(name="end_to_end", label="All in one board, end to end", kind="length", help="Kerfs between them counted."),
     Answer(name="side_by_side", label="All from one board, side by side", kind="length", help="Across its width."),
     Answer(name="boards", label="As a list", kind="text", help="Count x thickness x width x length, to reckon on."),

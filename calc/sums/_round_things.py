@@ -6,6 +6,7 @@ from typing import Any
 
 from calc import trig
 from calc.declare import Values
+from calc.show import NOISE
 
 Row = dict[str, Any]
 
@@ -22,7 +23,7 @@ def traced(things: Sequence[Row] | None, span: Any, rise: Any) -> Values:
     """The thing that comes nearest at the crown, by how much it misses, and all of them, nearest first."""
     rows = sorted((_row(at, one, span, rise) for at, one in enumerate(things or (), 1)), key=_worth)
     best = rows[0] if rows and rows[0]["miss"] is not None else None
-    if best:
+    if best and best["word"] != "true":
         best["word"] = "nearest"
     return {
         "nearest": best and best["thing"],
@@ -41,7 +42,13 @@ def _row(at: int, thing: Row, span: Any, rise: Any) -> Row:
         return {**told, "crown": None, "miss": None, "word": "too small"}
     over = crown(half, radius)
     miss = over - rise
-    return {**told, "crown": over, "miss": miss, "word": "too high" if miss > 0 else "too flat"}
+    return {**told, "crown": over, "miss": miss, "word": _word(miss)}
+
+
+def _word(miss: Any) -> str:
+    if abs(miss) < NOISE:
+        return "true"
+    return "too high" if miss > 0 else "too flat"
 
 
 def _worth(row: Row) -> tuple[bool, Any]:

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from calc.declare import Values
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 
 MOST = 200
 """Items that are still marked out one by one."""
@@ -55,7 +55,8 @@ def _count(opening: Size, gap: Size, width: Size, share: Fraction) -> int:
 def _crowded(opening: Size, count: int, width: Size, field: str) -> Refusal:
     if count * width <= opening:
         return Refusal("one item alone has no gap beside it", "leave a gap at the ends, or take two items", "ends")
-    say = f"{count} items are {plain(count * width, 1)} mm wide together, more than the opening"
+    items = "one item is" if count == 1 else f"{count} items are together"
+    say = f"{items} {in_both(count * width)}, wide, which is more than the opening"
     most = math.floor(opening / width) if field == "count" else 0
     return Refusal(say, f"use at most {most}, or narrower ones" if most else "use narrower items", field)
 

@@ -14,6 +14,10 @@ MEASURED = ("bring_in", "pull", "even", "lean", "corner", "difference", "misfit"
 ENDS = ("near left and far right", "near right and far left")
 LONGEST_LIST = 6
 """Triangles listed, the largest first."""
+MISREAD = 1.5
+"""Millimetres by which sides and diagonals may disagree before something was measured wrong: common practice."""
+ALIKE = "neither, it is square"
+UNSURE = "neither yet: both diagonals are alike, but they do not fit these sides"
 Size = Fraction
 
 
@@ -41,14 +45,16 @@ def _measured(length: Size, width: Size, first: Size | None, second: Size | None
         _hold(name, size, length, width)
     lean = (first * first - second * second) / (4 * length)
     even = trig.sqrt((first * first + second * second) / 2)
+    misfit = even - trig.sqrt(length * length + width * width)
+    sure = abs(float(misfit)) <= MISREAD
     return {
-        "bring_in": "neither, it is square" if first == second else ENDS[first < second],
+        "bring_in": ENDS[first < second] if first != second else ALIKE if sure else UNSURE,
         "pull": max(first, second) - even,
         "even": even,
         "lean": lean,
-        "corner": trig.acos(lean / width),
+        "corner": trig.acos(lean / width) if sure else None,
         "difference": first - second,
-        "misfit": even - trig.sqrt(length * length + width * width),
+        "misfit": misfit,
     }
 
 
@@ -102,11 +108,14 @@ def _proof_measured(v: Values, length: float) -> dict[str, float]:
     near, right, far, left = corners(v)
     first, second, even = (float(v[name]) for name in ("first", "second", "even"))
     apart = math.dist(near, far) ** 2 - math.dist(right, left) ** 2
-    return {
+    found = {
         "the corners laid out differ across as was measured": (apart - first**2 + second**2) / even**2,
-        "far edge and corner agree": float(v["lean"] - v["width"] * trig.cos(v["corner"])) / float(v["width"]),
         "squared up the longer has lost the pull": float(max(v["first"], v["second"]) - v["pull"]) / even - 1,
     }
+    if v["corner"] is not None:
+        off = float(v["lean"] - v["width"] * trig.cos(v["corner"])) / float(v["width"])
+        found["far edge and corner agree"] = off
+    return found
 
 
 def drift(v: Values) -> Any:

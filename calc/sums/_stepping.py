@@ -52,9 +52,12 @@ def _circle(across: Any, step: Any, count: int, mark: str) -> Values:
 
 
 def _nearest(step: Any, mark: str, most: Any) -> Fraction:
-    """The mark nearest to the step, one no longer than `most`; a Refusal where that is no mark at all."""
+    """The mark nearest to the step, one no longer than `most`; a Refusal where that is no mark at all.
+
+    A step of half a mark is as near to the first mark as to none, and only the first can be stepped.
+    """
     one = rule.step(mark)
-    nearest = marks(step, one)
+    nearest = one if 2 * step == one else marks(step, one)
     found = nearest - one if most is not None and nearest > most else nearest
     if not found:
         raise Refusal("a step is too short for any mark of the rule", "choose fewer steps or a finer mark", "count")

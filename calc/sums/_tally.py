@@ -27,12 +27,19 @@ def work(reckoning: Reckoned) -> Values:
     return {
         "result": value if length else None,
         "ratio": None if length else value,
-        "whole": None if length else math.floor(value),
+        "whole": None if length or value < 0 else math.floor(value),
         "exactly": f"{fraction(value / MM_PER_INCH)} in, or {said(value, 'mm')} mm" if length else fraction(value),
         "feet_inches": feet_inches(value) if length and abs(value) >= FOOT else None,
         "decimal_inches": value / MM_PER_INCH if length else None,
         "tape": _tape(reckoning.terms) if length else None,
     }
+
+
+def overdrawn(v: Values) -> bool:
+    """True when something was taken away and the result is below nothing; not for a length that was typed as below."""
+    reckoning: Reckoned = v["reckoning"]
+    taken = any(term.sign < 0 or f" {MINUS} " in term.read for term in reckoning.terms)
+    return taken and reckoning.value < 0
 
 
 def feet_inches(mm: Fraction) -> str:
@@ -68,7 +75,7 @@ def proof(v: Values) -> dict[str, float]:
     reckoning: Reckoned = v["reckoning"]
     found = {"the terms add up to the answer": float(_totals(reckoning.terms)[-1] - reckoning.value)}
     if v["result"] is None:
-        over = v["ratio"] - v["whole"]
+        over = v["ratio"] - v["whole"] if v["whole"] is not None else 0
         return found | {"what is over after the whole times is less than one": 0.0 if 0 <= over < 1 else float(over)}
     return found | {
         "the tape ends at the result": float(v["tape"][-1]["total"] - v["result"]),

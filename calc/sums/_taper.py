@@ -7,11 +7,13 @@ from calc import trig
 from calc.declare import Values
 from calc.drawing.figure import Figure
 from calc.errors import Refusal
-from calc.show import plain
+from calc.sums._in_both import in_both
 
 FOOT = Fraction("304.8")
 LONGEST = 20_000
 """Millimetres past which a taper is no longer one of a board."""
+WIDEST = 1000
+"""Millimetres past which its large end is not."""
 QUARTERS = 4
 
 
@@ -59,10 +61,13 @@ def _sizes(length: Any, start: Any, end: Any, lean: Any) -> tuple[Any, Any, Any]
 def _refuse(length: Any, start: Any, end: Any, angle: Any) -> None:
     if end < 0:
         point = length * start / (start - end)
-        say = f"at this taper the wood comes to a point after {plain(point, 1)} mm, {plain(point / FOOT * 12, 2)} in"
+        say = f"at this taper the wood comes to a point after {in_both(point)}"
         raise Refusal(say, "give a shorter length or a slighter taper", "length")
     if start <= end:
         raise Refusal("the small end is not smaller than the large end", "give it less width", "end")
+    if start > WIDEST:
+        say = f"at this taper the large end would be {in_both(start)} wide"
+        raise Refusal(say, "give a shorter length or a slighter taper", "length")
     if length > LONGEST:
         say = "so slight a taper would run on past 20 m between these widths"
         raise Refusal(say, "give more taper, or widths that differ less", "per_foot" if angle is None else "angle")

@@ -1,4 +1,4 @@
-"""Board measure: what a list of boards comes to, exactly and by the merchant's tally, and what it costs."""
+"""Board measure: what a list of boards comes to, exactly and as the hardwood trade tallies, and what it costs."""
 
 from fractions import Fraction
 from typing import Any
@@ -67,8 +67,8 @@ SUM = Sum(
         "surface measure",
     ),
     purpose=(
-        "From a list of boards: board feet exactly, the merchant's tally apart from it, cubic metres, what to buy "
-        "with waste added, and the cost."
+        "From a list of boards: board feet exactly, the hardwood trade's tally apart from it, cubic metres, what "
+        "to buy with waste added, and the cost."
     ),
     givens=form.GIVENS,
     answers=form.ANSWERS,
@@ -110,7 +110,13 @@ SUM = Sum(
             lambda v: v["rule"] == "measured" and any(row["measured"] < MM_PER_INCH for row in v["rows"]),
         ),
         Caution(
-            "The tally drops every broken foot, so boards under a foot long come to nothing in it.",
+            "The tally is the hardwood trade's. Softwood is charged by exact measure of the size it is called, a 2 x 4 "
+            "as 2 in by 4 in.",
+            lambda v: v["tally"] != v["board_feet"],
+            "I. S. Griffith, Carpentry (1916), board measure table",
+        ),
+        Caution(
+            "The hardwood tally drops every broken foot, so boards under a foot long come to nothing in it.",
             lambda v: any(row["length"] < _boards.FOOT for row in v["rows"]),
         ),
         Caution(

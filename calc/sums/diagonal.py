@@ -4,11 +4,9 @@ from calc import rule
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.kinds import Length, Limit
 from calc.sums._square_figure import figure
-from calc.sums._square_up import drift, proof, work
+from calc.sums._square_up import MISREAD, drift, proof, work
 
 SIZE = Limit("0 in", "20 m", above=True)
-MISREAD = 1.5
-"""Millimetres by which sides and diagonals may disagree before something was measured wrong: common practice."""
 
 SUM = Sum(
     id="diagonal",
@@ -74,7 +72,12 @@ SUM = Sum(
             kind="fine",
             help="How far it stands to the right of square; below nothing, to the left.",
         ),
-        Answer(name="corner", label="Near left corner", kind="angle", help="And the far right; square is 90°."),
+        Answer(
+            name="corner",
+            label="Near left corner",
+            kind="angle",
+            help="And the far right; square is 90°. Not told where diagonals and sides disagree.",
+        ),
         Answer(
             name="difference",
             label="Difference of the diagonals",

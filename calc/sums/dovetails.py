@@ -83,7 +83,7 @@ SUM = Sum(
             "W. Noyes, Handwork in Wood (1910)",
         ),
         Caution(
-            "Tails more than four times as wide as the pins are for looks: the pins are the weak part.",
+            "Tails over four times as wide as the pins are wider than even looks allow: the pins are the weak part.",
             lambda v: v["ratio"] > 4,
             "W. Noyes, Handwork in Wood (1910)",
         ),

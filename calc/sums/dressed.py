@@ -31,7 +31,7 @@ SUM = Sum(
         Search(
             name="size",
             label="Called",
-            help="Softwood as 2x4 or 1x6; hardwood as 4/4 or 5/4; old lists as 1910 or 1916.",
+            help="Softwood as 2x4 or 5/4x6; hardwood as 4/4 or 5/4; old lists as 1910 or 1916.",
             options=tuple(Option(key, one.name) for key, one in sizes().items()),
             what="size",
             by="name, such as 2x4 or 5/4",
@@ -49,6 +49,7 @@ SUM = Sum(
             default="hardwood",
             default_why="ash, oak and their like are sold rough in quarters",
             options=(Option("hardwood", "Hardwood in quarters"), Option("softwood", "Softwood by its name")),
+            beside="finished",
         ),
     ),
     any_of=AnyOf(1, ("size", "finished")),
@@ -65,7 +66,7 @@ SUM = Sum(
         Answer(name="share", label="Wood left of what is paid for", kind="percent", places=1),
         Answer(name="a_foot", label="Paid for in each foot of length", kind="board-feet", places=3),
         Answer(name="system", label="By the list for", kind="text"),
-        Answer(name="figure_from", label="The figures are from", kind="text"),
+        Answer(name="figure_from", label="Source of the figures", kind="text"),
     ),
     work=work,
     formulas=(
@@ -79,7 +80,12 @@ SUM = Sum(
     proof=proof,
     figure=figure,
     sources=(
-        Source("American Softwood Lumber Standard, PS 20, dry sizes", "", "memory", "Check at the merchant's."),
+        Source(
+            "American Softwood Lumber Standard, PS 20, dry sizes",
+            "",
+            "memory",
+            "Check. All but 2 x 4.",
+        ),
         Source("National Hardwood Lumber Association, rules, surfaced thickness", "", "memory", "Check."),
         Source("W. Noyes, Handwork in Wood (1910)", "sizes of lumber", "read", "An eighth off. An old edition."),
         Source("I. S. Griffith, Carpentry (1916)", "surfaced lumber", "read", "2 x 8 and 2 x 12. An old edition."),

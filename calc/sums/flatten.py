@@ -63,7 +63,7 @@ SUM = Sum(
         Formula("twist_alone", "twist_each"),
         Formula("loss", "twist_alone / 2"),
         Formula("left", "max(0, thickness - loss - 2 * clean)"),
-        Formula("strip_width", "width / strips"),
+        Formula("strip_width", "(width - (strips - 1) * lost) / strips", "one rip fewer than strips"),
         Formula("length_each", "length / lengths"),
         Formula("width_left", "width - (strips - 1) * lost"),
     ),
@@ -97,8 +97,8 @@ SUM = Sum(
     carry_on=(
         Carry(
             "glue-up",
-            {"strip_width": "strip_width", "panel_length": "length_each", "thickness": "left"},
-            "Glue the strips up again",
+            {"strip_width": "strip_width", "lost": "to_true", "panel_length": "length_each", "thickness": "left"},
+            "Glue the trued strips up again",
         ),
         Carry("rough-size", {"thickness": "wanted"}, "What to saw out for that thickness"),
         Carry("board-measure", {}, "What the flat boards come to"),

@@ -4,9 +4,10 @@ from calc.declare import Carry, Caution, Example, Formula, Source, Sum
 from calc.sums._rough_size import proof, work
 from calc.sums._rough_size_figure import figure
 from calc.sums._rough_size_form import ANSWERS, GIVENS
+from calc.units import MM_PER_INCH
 
-SHORT = 300
-"""Millimetres under which a part is too short for a planing machine: common practice, 12 in."""
+SHORT = 12 * MM_PER_INCH
+"""Length under which a part is too short for a planing machine: common practice."""
 
 SUM = Sum(
     id="rough-size",
@@ -58,7 +59,7 @@ SUM = Sum(
             source="common practice",
         ),
         Caution(
-            "No thickness of the hardwood list is thick enough: glue it up of two.",
+            "No thickness of the hardwood list is thick enough: glue it up of as many layers as is told.",
             lambda v: v["quarters"] is None,
         ),
     ),

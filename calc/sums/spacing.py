@@ -117,7 +117,7 @@ SUM = Sum(
     cautions=(
         Caution(
             "A gap of about 89 to 230 mm can catch a child's head: for rails, cots and stairs follow your local code.",
-            when=lambda v: v["width"] > 0 and HEAD[0] <= v["gap"] <= HEAD[1],
+            when=lambda v: v["width"] > 0 and any(HEAD[0] <= v[gap] <= HEAD[1] for gap in ("gap", "end_gap")),
             source="from memory, check",
         ),
     ),

@@ -171,6 +171,7 @@ SUM = Sum(
         Caution(
             "A slanting cut pulls the saw aside: clamp the board, start on the waste side, keep hands behind the edge. "
             "The bevelled arris is thin and sharp: ease it.",
+            when=lambda v: v["lean"] > 0,
             source="general hand-tool practice, from memory",
         ),
         Caution(

@@ -111,7 +111,10 @@ SUM = Sum(
         Source("Euclid, Elements", "book VI, proposition 9", "identity", "To cut off a part of a line."),
         Source("Trimming the dividers by a share of what is left over", basis="common practice"),
     ),
-    limits_of="2 to 360 steps of at least half a mark of the rule. Gathered error is told for steps that never slip.",
+    limits_of=(
+        "2 to 360 steps of at least half a mark of the rule, on a circle at least a mark across. Gathered error is "
+        "told for steps that never slip."
+    ),
     cautions=(
         Caution(
             "Stepped at the nearest mark the last gap will show: open or close the dividers by what is told, step "

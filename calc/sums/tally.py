@@ -2,7 +2,7 @@
 
 from calc.declare import Answer, Carry, Caution, Example, Formula, Source, Sum
 from calc.rows import Reckoning
-from calc.sums._tally import figure, proof, work
+from calc.sums._tally import figure, overdrawn, proof, work
 
 SUM = Sum(
     id="tally",
@@ -31,7 +31,7 @@ SUM = Sum(
     answers=(
         Answer(name="result", label="Comes to", kind="length", help="The terms of the tape added up, nothing rounded."),
         Answer(name="ratio", label="Goes", kind="number", places=4, help="How many times one length holds the other."),
-        Answer(name="whole", label="Whole times", kind="count"),
+        Answer(name="whole", label="Whole times", kind="count", help="Of a length below nothing there are none."),
         Answer(name="exactly", label="Exactly", kind="text"),
         Answer(name="feet_inches", label="In feet and inches", kind="text", help="To a sixty-fourth."),
         Answer(name="decimal_inches", label="In decimal inches", kind="number", places=4),
@@ -69,7 +69,7 @@ SUM = Sum(
     cautions=(
         Caution(
             "More is taken away than there is: the result is below nothing.",
-            when=lambda v: v["reckoning"].value < 0,
+            when=overdrawn,
             source="arithmetic",
         ),
     ),

@@ -3,21 +3,18 @@
 A bare number is never taken for a mass or a force: kilograms and pounds are too far apart to guess at the bench.
 """
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from calc.bench import Bench
 from calc.errors import Refusal, listed
-from calc.show import Shown, plain
+from calc.show import Shown, figures
 from calc.trig import Number
 from calc.typed.glyphs import quoted, tidy
 from calc.typed.reader import said
 from calc.typed.reading import Reading, number
 from calc.units import factor
 
-FINE = 3
-"""Figures printed of a measured quantity, which is never known better."""
 _PLAIN = {"²": "2", "³": "3", " per ": "/", "square feet": "ft2", "square metres": "m2", "sq ft": "ft2", "sq m": "m2"}
 
 
@@ -77,9 +74,3 @@ def _spelled(text: str) -> str:
     for sign, simple in _PLAIN.items():
         text = text.replace(sign, simple)
     return text
-
-
-def figures(value: Number, count: int = FINE) -> str:
-    """A number to so many figures, none dropped before the point: 0.0123, 1.23, 123, 12346."""
-    size = math.floor(math.log10(abs(float(value)))) if value else 0
-    return plain(value, max(0, count - 1 - size))

@@ -32,7 +32,7 @@ function distance(name, word) {
   return /^\p{L}{3}/u.test(word) && name.some((one) => one.includes(word)) ? 2 : Infinity;
 }
 
-/** @param {string} text @returns {string[]} */
+/** An x between two numbers is a word: 2x4 is 2 x 4. @param {string} text @returns {string[]} */
 function words(text) {
-  return text.toLowerCase().match(/\d+\/\d+|[\p{L}\p{N}]+/gu) ?? [];
+  return text.toLowerCase().replace(/(\d)x(?=\d)/g, "$1 x ").match(/\d+\/\d+|[\p{L}\p{N}]+/gu) ?? [];
 }

@@ -146,3 +146,9 @@ def test_things_that_are_all_too_small_are_said() -> None:
     small, wide = (arc(span="12 in", rise="2 in", things=f"jar x {size} in") for size in (3, 14))
     assert any("None of your round things" in caution.say for caution in small.cautions)
     assert not wide.cautions
+
+
+def test_a_thing_that_misses_by_nothing_is_true() -> None:
+    """By hand: (150² + 20²) / 40 is a radius of 572.5 mm, and two things 1145 mm across have it; 900 is less."""
+    rows = arc(span="300 mm", rise="20 mm", things="lid x 1145 mm; tub x 1145 mm; pan x 900 mm")["traced"]
+    assert [row["word"] for row in rows] == ["true", "true", "too high"]

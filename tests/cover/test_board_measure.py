@@ -51,6 +51,15 @@ def test_the_tally_goes_to_the_nearest_whole_foot() -> None:
     assert _boards.surfaces([board("6.25", "8"), board("7.25", "8")]) == [4, 5]
 
 
+def test_softwood_is_told_apart_from_the_hardwood_tally() -> None:
+    """A 2 x 4 of 26 ft: Griffith's table (1916) prints 17, the exact 17 1/3 in whole feet; hardwood would tally 18."""
+    found = calc.answer("board-measure", boards="1 x 2 in x 4 in x 26 ft")
+    assert (round(found["board_feet"]), found["tally"]) == (17, 18)
+    assert "Board feet as the hardwood trade tallies: 18" in found.text
+    assert "Softwood is charged by exact measure" in found.text
+    assert "Softwood" not in calc.answer("board-measure", boards="1 x 1 in x 6 in x 8 ft").text
+
+
 def test_exact_halves_go_up_and_down_in_turn() -> None:
     """6 in by 9 ft has 4 1/2 square feet: 5, 4, 5, 4 ..., from one row into the next (from memory, no source read)."""
     assert _boards.surfaces([board("6", "9")] * 4) == [5, 4, 5, 4]

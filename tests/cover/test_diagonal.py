@@ -105,6 +105,16 @@ def test_sides_that_do_not_agree_are_warned_of() -> None:
     assert answer["misfit"] == Fraction("6.35")
 
 
+def test_a_frame_that_was_measured_wrong_is_not_called_square() -> None:
+    """Sides of 12 and 9 in have diagonals of 15 (3-4-5), never two of 16: no corner is told, and none called square."""
+    answer = calc.answer("diagonal", length="12 in", width="9 in", first="16 in", second="16 in")
+    assert answer["corner"] is None
+    assert "square" not in answer["bring_in"]
+    assert "do not fit these sides" in answer["bring_in"]
+    near = calc.answer("diagonal", length="12 in", width="9 in", first="15 1/32 in", second="15 1/32 in")
+    assert (near["bring_in"], near["corner"]) == ("neither, it is square", 90)
+
+
 def test_a_frame_too_small_for_any_triangle_has_none() -> None:
     """Under three quarters of an inch wide, nothing on a rule of inches fits."""
     answer = calc.answer("diagonal", length="10 in", width="11/16 in")

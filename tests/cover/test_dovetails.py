@@ -143,3 +143,24 @@ def test_what_is_no_joint_is_refused_by_name(change: dict[str, str], field: str)
     with pytest.raises(Refused) as refused:
         calc.answer("dovetails", **joint)
     assert refused.value.refusals[0].field == field
+
+
+def test_one_tail_has_no_whole_pin_to_tell_of() -> None:
+    """Between two half pins there is none: one row each for the halves, and no width."""
+    one, two = (calc.answer("dovetails", width="2 in", tails=tails, thickness="5/8 in") for tails in ("1", "2"))
+    assert (one["pin_wide"], [row["pin"] for row in one["pin_marks"]]) == (None, ["half", "half"])
+    assert two["pin_wide"] == two["pin"] + 2 * two["flare"]
+
+
+def test_pins_are_marked_at_the_lap_where_there_is_one() -> None:
+    """A lapped pin is narrowest inside its lap, not on the outer face, where none of it is seen (geometry)."""
+    text = calc.answer("dovetails", width="4 in", tails="3", thickness="3/4 in", lap="1/4 in").text
+    assert "Outer face or lap, from" in text
+    assert "Outer face, from" not in text
+
+
+def test_tails_past_four_pins_are_wider_than_looks_allow() -> None:
+    """W. Noyes (1910): up to four times as wide as the pins for looks. By hand: 3 1/4 in between, over three tails."""
+    joint = {"width": "4 1/4 in", "tails": "3", "thickness": "5/8 in", "pin": "1/4 in"}
+    assert "wider than even looks allow" in calc.answer("dovetails", **joint).text
+    assert "looks" not in calc.answer("dovetails", **{**joint, "width": "4 in"}).text

@@ -84,7 +84,7 @@ def test_an_entry_of_many_pages_is_refused_before_it_is_read() -> None:
 @pytest.mark.parametrize(
     ("texts", "field", "say"),
     [
-        ({}, "rise", "Slope: two of rise, run, length along the slope and angle from level are wanted; fill in two."),
+        ({}, "rise", "two of “Rise”, “Run”, “Length along the slope” and “Angle from level” are wanted; fill in two."),
         ({"rise": "3"}, "run", "wanted, and one is given; fill in one more."),
         ({"run": "3"}, "rise", "wanted, and one is given; fill in one more."),
         ({"rise": "3", "run": "4", "angle": "9"}, "angle", "are enough, and three are given; clear one."),
@@ -97,6 +97,31 @@ def test_any_two_of_four_points_at_the_field_to_change(texts: dict[str, str], fi
     (one,) = refused.value.refusals
     assert one.field == field
     assert str(one).endswith(say)
+
+
+@pytest.mark.parametrize(
+    ("name", "texts", "say"),
+    [
+        ("dressed", {}, "“Called” or “Thickness wanted” is wanted; fill in one."),
+        (
+            "dressed",
+            {"size": "2x4", "finished": "1"},
+            "“Called” or “Thickness wanted” alone is enough, and two are given; clear one.",
+        ),
+        ("taper", {"length": "9", "start": "2"}, "are wanted, and two are given; fill in one more."),
+        ("taper", {"length": "9"}, "are wanted, and one is given; fill in two more."),
+        (
+            "mitre",
+            {"side": "9", "across_flats": "9"},
+            "“Side, long edge”, “Across flats” or “Across corners” alone is enough",
+        ),
+    ],
+)
+def test_how_many_are_wanted_is_said_in_good_grammar(name: str, texts: dict[str, str], say: str) -> None:
+    """One is, two are; of one wanted the others are joined by or; each label as it stands on the page."""
+    with pytest.raises(Refused) as refused:
+        calc.answer(name, **texts)
+    assert say in str(refused.value.refusals[-1])
 
 
 def test_the_same_question_has_the_same_answer() -> None:

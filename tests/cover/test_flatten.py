@@ -1,6 +1,7 @@
 """Flatten: against surfaces laid out point by point, a section drawn with a geometry library, and in proportion."""
 
 import math
+from fractions import Fraction
 from typing import Any
 
 import numpy as np
@@ -92,6 +93,42 @@ def test_the_table_is_what_each_count_of_strips_would_answer() -> None:
     for row in flat(cup="5 mm", twist="4 mm")["rows"]:
         again = flat(cup="5 mm", twist="4 mm", strips=row["strips"])
         assert (again["left"], again["width_left"]) == (row["left"], row["width_left"])
+
+
+def test_a_strip_is_what_the_rips_leave_of_its_share() -> None:
+    """By hand: 200 mm less two losses of 1/8 in is 193.65 mm, and a third of that 64.55 mm; the table says the same."""
+    found = flat(cup="5 mm", strips="3")
+    assert (found["strip_width"], found["width_left"]) == (Fraction("64.55"), Fraction("193.65"))
+    assert [row["each"] * row["strips"] for row in found["rows"]] == [row["width_left"] for row in found["rows"]]
+    assert found["rows"][2]["each"] == found["strip_width"]
+
+
+def test_the_trued_strips_glue_up_to_what_was_told() -> None:
+    """Carried on, three strips make the width again, with nothing more to true: glue-up asks for no fourth."""
+    found = flat(cup="5 mm", strips="3")
+    carried = next(one["givens"] for one in found.to_dict()["carry_on"] if one["to"] == "glue-up")
+    glued = calc.answer("glue-up", **carried, panel_width=f"{float(found['width_left'])} mm", trim="0")
+    assert (glued["strips"], glued["spare"]) == (3, 0)
+
+
+def test_a_board_cut_shorter_is_not_called_whole() -> None:
+    """Twist goes by length: by hand the whole board loses half of 12 mm and leaves 19, a quarter of it leaves 23.5."""
+    board = {"thickness": "25 mm", "length": "1 m", "twist": "12 mm", "wanted": "22 mm"}
+    assert flat(**board, lengths="4")["verdict"] == "cut into 4 lengths it need not be ripped"
+    assert flat(**{**board, "wanted": "19 mm"}, lengths="4")["verdict"] == "whole, it leaves what you want"
+    assert (
+        flat(**{**board, "wanted": "24 mm"}, lengths="4")["verdict"]
+        == "cut it into 4 lengths and rip each into 2 first"
+    )
+    assert flat(**board)["verdict"] == "rip it into 2 first"
+
+
+def test_no_strip_is_advised_of_which_nothing_is_left() -> None:
+    """By hand: three losses of 1/4 in are all of 3/4 in, so the list stops at three strips and no more are tried."""
+    found = flat(thickness="1 in", width="3/4 in", length="24 in", cup="0.18 in", lost="1/4 in", wanted="0.97 in")
+    assert [row["strips"] for row in found["rows"]] == [1, 2, 3]
+    assert found["need"] is None
+    assert "start from thicker stock" in found["verdict"]
 
 
 @pytest.mark.parametrize(

@@ -99,3 +99,9 @@ def test_no_contents_are_told_where_none_fit() -> None:
     assert answer["contents_length"] is answer["contents_width"] is None
     assert answer.cautions
     assert not boxed("inside", (100, 40, 50), 10, clearance=3).cautions
+
+
+def test_what_the_walls_take_too_much_is_said_in_both_units() -> None:
+    """By hand: twice 16 mm is 6.6 mm more than an inch, 0.26 in."""
+    with pytest.raises(Refused, match=r"all of it, and 6\.6 mm, 0\.26 in more"):
+        calc.answer("inside-out", known="outside", length="1 in", width="5 in", height="5 in", thickness="16 mm")

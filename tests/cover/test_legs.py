@@ -115,6 +115,30 @@ def test_a_leg_that_leans_one_way_only_leans_along_that_line(rake: str, splay: s
 
 
 @pytest.mark.parametrize(
+    ("angles", "other"), [({"rake": "10", "sight": "90"}, "splay"), ({"splay": "10", "sight": "0"}, "rake")]
+)
+def test_a_sight_line_square_to_the_seat_tells_the_lean(angles: dict[str, str], other: str) -> None:
+    """By hand: of a leg that leans straight back, or straight out, one view shows the whole lean and the other none."""
+    answer = calc.answer("legs", **angles, **STOOL)
+    assert (answer[other], float(answer["lean"])) == (0, pytest.approx(10))
+
+
+@pytest.mark.parametrize(
+    ("angles", "say"),
+    [
+        ({"rake": "10", "sight": "0"}, "along the 0° line a leg has no rake, so its lean stays open"),
+        ({"splay": "10", "sight": "90"}, "along the 90° line a leg has no splay, so its lean stays open"),
+        ({"rake": "0", "sight": "30"}, "a rake of 0° does not say how far it leans"),
+        ({"splay": "0", "sight": "0"}, "a splay of 0° does not say how far it leans"),
+    ],
+)
+def test_a_lean_that_stays_open_is_refused_in_a_sentence(angles: dict[str, str], say: str) -> None:
+    """Seen along the line it leans on a leg stands upright: any lean at all would look so."""
+    with pytest.raises(Refused, match=say):
+        calc.answer("legs", **angles, **STOOL)
+
+
+@pytest.mark.parametrize(
     ("angles", "field"),
     [
         ({"rake": "12", "lean": "10"}, "lean"),

@@ -72,10 +72,31 @@ def test_too_thick_for_the_list_says_so() -> None:
     """Nothing is sold that thick, so nothing is named."""
     found = roughed(thickness="4 in")
     assert found["quarters"] is None
-    assert "glue it up of two" in found.text
+    assert "glue it up" in found.text
+    assert "glue it up" not in roughed().text
+
+
+@pytest.mark.parametrize(
+    ("thickness", "face", "layers"),
+    [("4 in", "1/16 in", 2), ("8 in", "1/16 in", 3), ("12 in", "0", 3), ("12 in", "1 in", 6)],
+)
+def test_too_thick_for_the_list_says_of_how_many_it_is_glued(thickness: str, face: str, layers: int) -> None:
+    """By hand: a layer is 4 in less a planing on each face, 3 7/8 in of the first: two are under 8 in, three over."""
+    assert roughed(thickness=thickness, face=face)["layers"] == layers
 
 
 def test_short_parts_bring_their_caution() -> None:
-    """Under a foot, common practice."""
+    """Under a foot, 304.8 mm: common practice."""
     assert "planing machine" in roughed().text
+    assert "planing machine" in roughed(length="304 mm", end="0").text
+    assert "planing machine" not in roughed(length="12 in", end="0").text
     assert "planing machine" not in roughed(length="600 mm").text
+
+
+@given(long=st.integers(10, 2000), wide=st.integers(5, 400), thick=st.integers(1, 100))
+def test_the_volumes_in_a_line_of_working_come_to_its_answer(long: int, wide: int, thick: int) -> None:
+    """The line read back and worked out, as a reader with a calculator would: the percent that is printed, by hand."""
+    found = roughed(length=f"{long} mm", width=f"{wide} mm", thickness=f"{thick} mm")
+    numbers, result = next((line.numbers, line.result) for line in found.working if "100 ×" in line.numbers)
+    kept, whole = (float(part.removesuffix(" m³")) for part in numbers.removeprefix("100 × ").split(" ÷ "))
+    assert 100 * kept / whole == pytest.approx(float(result.removesuffix("%")), abs=0.0511)

@@ -7,8 +7,8 @@ import pytest
 
 from calc.bench import Bench
 from calc.errors import Refusal
+from calc.show import figures
 from calc.typed.measures import temperature
-from calc.typed.scale import figures
 from calc.typed.scales import SCALES
 
 METRIC = Bench(unit="mm", mark="mm")

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+import calc
 from calc import show
 from calc.bench import Bench
 from calc.cells import printed
@@ -59,16 +60,38 @@ def test_an_angle_that_a_tenth_says_in_full_is_said_once() -> None:
         ("percent", Fraction(25, 2), "12.5%"),
         ("number", Fraction(1, 3), "0.33"),
         ("count", 12, "12"),
+        ("count", -1, "−1"),
         ("board-feet", 1, "1 board foot"),
         ("board-feet", Fraction(3, 2), "1.5 board feet"),
         ("volume", 5_600_000, "0.0056 m³ (5.6 litres)"),
+        ("volume", 1_497_600, "0.001498 m³ (1.498 litres)"),
+        ("volume", 6000, "0.000006 m³ (6 cm³)"),
+        ("volume", 123_456_789_012, "123.5 m³ (123457 litres)"),
+        ("percent", Fraction(17, 10**4), "0.0017%"),
+        ("number", Fraction(-17, 10**5), "−0.00017"),
+        ("number", 0, "0"),
+        ("number", 1e-14, "0"),
         ("money", Fraction(19, 2), "£ 9.50"),
         ("text", "6d common nail", "6d common nail"),
     ],
 )
 def test_each_kind_of_answer_prints_in_its_own_way(kind: str, value: object, text: str) -> None:
-    """One printer for every kind; the maker's own label before money."""
+    """One printer for every kind; the maker's own label before money; nothing that is not nothing prints as 0."""
     assert str(printed(Answer(name="x", label="X", kind=kind), value, Bench(currency="£"))) == text
+
+
+@pytest.mark.parametrize(
+    ("texts", "said"),
+    [
+        ({"angle": "89.99", "run": "20 m"}, "Slope as 1 in: 0.00017\n"),
+        ({"angle": "0.001", "rise": "1 in"}, "Slope in percent: 0.0017%\n"),
+    ],
+)
+def test_a_slope_is_never_told_as_nothing(texts: dict[str, str], said: str) -> None:
+    """By hand: the tangent of 0.01° is 0.00017453, and that of 0.001° a tenth of it; in the working no angle is 0°."""
+    answer = calc.answer("slope", **texts)
+    assert said in answer.text
+    assert not any("(0°)" in line.numbers for line in answer.working)
 
 
 @pytest.mark.parametrize(

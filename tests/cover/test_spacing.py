@@ -127,3 +127,24 @@ def test_a_gap_that_could_catch_a_head_is_warned_of() -> None:
     slats, hooks = (calc.answer("spacing", opening="1 m", count="8", width=width) for width in ("20 mm", "0 mm"))
     assert len(slats.cautions) == 1
     assert not hooks.cautions
+
+
+def test_the_gap_at_an_end_is_warned_of_as_well() -> None:
+    """By hand: 36 in less three of 1 in are three gaps of 11 in, with 139.7 mm at each end."""
+    ends = calc.answer("spacing", opening="36 in", count="3", width="1 in", ends="half")
+    assert (ends["gap"], ends["end_gap"]) == (Fraction("279.4"), Fraction("139.7"))
+    assert "child's head" in ends.text
+    assert "child's head" not in calc.answer("spacing", opening="36 in", count="3", width="1 in", ends="none").text
+
+
+@pytest.mark.parametrize(
+    ("count", "width", "say"),
+    [
+        ("1", "37 in", "one item is 939.8 mm, 37 in, wide, which is more than the opening"),
+        ("4", "10 in", "4 items are together 1016 mm, 40 in, wide, which is more than the opening"),
+    ],
+)
+def test_what_is_too_wide_is_said_in_both_units(count: str, width: str, say: str) -> None:
+    """One item is, several are; by hand, 25.4 mm to the inch."""
+    with pytest.raises(Refused, match=say):
+        calc.answer("spacing", opening="36 in", count=count, width=width)

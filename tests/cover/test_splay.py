@@ -177,3 +177,12 @@ def test_small_parts_are_warned_of() -> None:
     texts = {"size": "7 in", "lean": "15", "thickness": "10 mm"}
     small, large = calc.answer("splay", height="2 in", **texts), calc.answer("splay", height="4 in", **texts)
     assert len(small.cautions) == len(large.cautions) + 1
+
+
+def test_upright_sides_have_no_slanting_cut_to_warn_of() -> None:
+    """By geometry: without a lean every line across a face is square, and no top or bottom edge is bevelled."""
+    box = {"size": "7 in", "height": "4 in", "thickness": "16 mm"}
+    upright, leaning = (calc.answer("splay", lean=lean, **box) for lean in ("0", "15"))
+    assert (upright["face_cut"], upright["level_bevel"]) == (0, 0)
+    assert "slanting" not in upright.text
+    assert "slanting" in leaning.text

@@ -114,6 +114,12 @@ def test_a_step_under_half_a_mark_is_refused(count: int, line: int) -> None:
     assert refused.value.refusals[0].field == "count"
 
 
+def test_a_step_of_just_half_a_mark_is_set_to_the_first() -> None:
+    """By hand: 5 mm in ten steps is half a millimetre each; ten whole ones run 5 mm past the end."""
+    answer = calc.answer("stepping", line="5 mm", count="10", mark="mm")
+    assert (answer["setting"], answer["set_to"], answer["gathered"]) == (Fraction(1, 2), 1, 5)
+
+
 def test_what_is_gathered_is_warned_of_when_it_shows() -> None:
     """Seven parts of a metre gather a whole millimetre; eight of them none."""
     assert calc.answer("stepping", line="1 m", count="7", mark="mm").cautions

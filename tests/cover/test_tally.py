@@ -75,6 +75,28 @@ def test_a_result_below_nothing_is_answered_with_a_caution() -> None:
     assert answer.cautions
 
 
+@pytest.mark.parametrize(
+    ("text", "warned"),
+    [
+        ("3 in - 5 in", True),
+        ("2 x (3 in - 5 in)", True),
+        ("(3 in - 5 in) / 2 in", True),
+        ("-3 in", False),
+        ("5 - 3", False),
+    ],
+)
+def test_the_caution_is_for_what_was_taken_away(text: str, warned: bool) -> None:
+    """A length typed as below nothing was meant so, and nothing was taken away."""
+    assert ("More is taken away" in tallied(text).text) is warned
+
+
+def test_below_nothing_there_are_no_whole_times() -> None:
+    """−3 in holds 2 in not once: by hand it goes −1 1/2 times, and neither −1 nor −2 of them are whole."""
+    answer = tallied("-3 in / 2 in")
+    assert (answer["ratio"], answer["whole"]) == (Fraction(-3, 2), None)
+    assert "Whole" not in answer.text
+
+
 def test_a_refusal_names_the_field() -> None:
     """What could mean two things is asked back, at the reckoning."""
     with pytest.raises(Refused, match="could mean two things") as refused:

@@ -91,6 +91,7 @@ def test_a_wedge_comes_to_its_point_at_its_end() -> None:
         ({"length": "10 in", "start": "1 in", "end": "2 in"}, "end"),
         ({"length": "10 in", "start": "1 in", "angle": "1 in 8"}, "length"),
         ({"length": "10 in", "angle": "5", "per_foot": "1 in"}, "per_foot"),
+        ({"length": "20 m", "end": "1 m", "angle": "60", "faces": "2"}, "length"),
         ({"start": "20 in", "end": "1 in", "angle": "0.001"}, "angle"),
         ({"start": "20 in", "end": "1 in", "per_foot": "0.001 in"}, "per_foot"),
         ({"start": "2 in", "end": "1 in"}, "length"),
@@ -108,3 +109,11 @@ def test_a_steep_taper_is_warned_of() -> None:
     sizes = {"start": "4 in", "end": "1 in"}
     gentle, steep = (calc.answer("taper", angle=angle, **sizes) for angle in ("10", "20"))
     assert len(steep.cautions) == len(gentle.cautions) + 1
+
+
+def test_a_large_end_is_held_to_its_limit_when_it_is_answered() -> None:
+    """By hand: two faces at 45° widen 100 mm by twice the length, to a metre after 450 mm; more is refused."""
+    taper = {"end": "100 mm", "angle": "45", "faces": "2"}
+    assert calc.answer("taper", length="450 mm", **taper)["start"] == 1000
+    with pytest.raises(Refused, match=r"the large end would be 1002 mm, 39\.45 in wide"):
+        calc.answer("taper", length="451 mm", **taper)

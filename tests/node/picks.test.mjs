@@ -23,6 +23,11 @@ test("a number is looked for from its beginning", () => {
   assert.deepEqual(found(SIZES, "12"), ["1 x 12"]);
 });
 
+test("a size is found with and without spaces", () => {
+  assert.deepEqual(found(SIZES, "2x4"), ["2 x 4"]);
+  assert.deepEqual(found(SIZES, "1x12"), ["1 x 12"]);
+});
+
 test("nothing typed offers all; nothing like it offers none", () => {
   assert.equal(found(WOODS, " ").length, 3);
   assert.deepEqual(found(WOODS, "xyl"), []);

@@ -1,7 +1,7 @@
 import { h } from "preact";
 
 const PART = /(\d+)\/(\d+)/;
-const TAIL = /^([−\d][\d\s/.,]*?)\s([a-z]+(?: feet)?|m³)$/;
+const TAIL = /^([−\d][\d\s/.,]*?)\s([a-z]+(?: feet)?|c?m³)$/;
 
 /** A figure as it stands on a rule: fractions set as fractions, the unit smaller. Reads aloud and copies as the plain text.
  * @param {{ text: string }} props */
