@@ -59,6 +59,7 @@ def tree(text: str) -> ast.expr:
     return made
 
 
+@cache
 def names(text: str) -> frozenset[str]:
     """The values a formula needs."""
     found = {node.id for node in ast.walk(tree(text)) if isinstance(node, ast.Name)}
@@ -106,7 +107,13 @@ def letters(text: str, labels: Mapping[str, str]) -> str:
     >>> letters("thickness / inch", {"thickness": "board thickness"})
     'board thickness in inches'
     """
-    return show(text, lambda name, unit: f"{labels[name]} in {PLURAL[unit]}" if unit else labels[name])
+    return _lettered(text, tuple((name, labels[name]) for name in names(text)))
+
+
+@cache
+def _lettered(text: str, labels: tuple[tuple[str, str], ...]) -> str:
+    called = dict(labels)
+    return show(text, lambda name, unit: f"{called[name]} in {PLURAL[unit]}" if unit else called[name])
 
 
 def _show(node: ast.expr, say: Say, rank: int = 0) -> str:

@@ -82,15 +82,34 @@ def spread(rooms: list[Room], scale: float) -> tuple[float, float, float, float]
 
 
 def scale(rooms: list[Room], wide: float, tall: float) -> float:
-    """The greatest scale at which everything fits into wide x tall pixels; next to nothing where no scale does."""
-    size = max(_across([one.x for one in rooms]), _across([one.y for one in rooms]), 1e-6)
-    low, high = 1e-9, max(wide, tall) / size
-    for _ in range(30):
-        middle = (low + high) / 2
-        left, right, down, up = spread(rooms, middle)
-        low, high = (middle, high) if right - left <= wide and up - down <= tall else (low, middle)
-    return low
+    """The greatest scale at which everything fits into wide x tall pixels; next to nothing where no scale does.
+
+    From above: how wide the whole is grows with the scale along straight lines that only get steeper (each the distance
+    of two points), so that following the line downwards never steps past the greatest scale that fits, and soon ends.
+    """
+    along = [(one.x, one.left, one.right) for one in rooms]
+    upward = [(one.y, one.below, one.above) for one in rooms]
+    size = max(_across(along), _across(upward), 1e-6)
+    found, before = max(wide, tall) / size, math.inf
+    while found < before:
+        found, before = min(_held(along, found, wide), _held(upward, found, tall)), found
+    return found
 
 
-def _across(values: list[float]) -> float:
+Stretch = list[tuple[float, float, float]]
+"""Points along one way, each with the clear pixels that it needs before and behind it."""
+LEAST = 1e-9
+
+
+def _held(points: Stretch, scale: float, most: float) -> float:
+    """A scale that brings those two that reach farthest to `most` pixels; `scale` where they are no farther apart."""
+    low, before = min(((at, before) for at, before, _ in points), key=lambda one: one[0] * scale - one[1])
+    high, behind = max(((at, behind) for at, _, behind in points), key=lambda one: one[0] * scale + one[1])
+    if (high - low) * scale + before + behind <= most:
+        return scale
+    return max(LEAST, min(scale, (most - before - behind) / (high - low))) if high > low else LEAST
+
+
+def _across(points: Stretch) -> float:
+    values = [at for at, _, _ in points]
     return max(values) - min(values)
