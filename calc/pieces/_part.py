@@ -18,6 +18,7 @@ class Part:
     """One part: millimetres along the grain, across it and thick; `short` is its shorter face or edge.
 
     `strips` is how many widths of stock to glue up for it. `blank` is False for what is sawn out of another part.
+    `blank_long` is how long the board for it must be, where that is more than the finished part.
     """
 
     part: str
@@ -32,6 +33,7 @@ class Part:
     short: Any = None
     strips: int = 1
     blank: bool = True
+    blank_long: Any = None
 
 
 def rows(found: list[Part]) -> list[dict[str, Any]]:

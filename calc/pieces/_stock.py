@@ -41,4 +41,4 @@ def _run(part: "Part", stock_width: Any, kerf: Any) -> Any:
     """How much board one kind of part takes: a length for each strip, narrow parts side by side, a saw cut for each."""
     across = max(1, math.floor((stock_width + kerf) / (part.width + kerf)))
     lengths = part.count * part.strips if part.strips > 1 else math.ceil(part.count / across)
-    return lengths * (part.length + kerf)
+    return lengths * ((part.blank_long or part.length) + kerf)
