@@ -36,5 +36,5 @@ def test_walls_of_unlike_height_are_told() -> None:
     first = ("front_high", "72")
     assert not says(BOX.cut(first, ("back_high", "71.9")))
     after = BOX.cut(first, ("back_high", "71.5"))
-    assert says(after) == ["The back is 0.50 mm less than the other."]
+    assert says(after) == ["The back is 0.50 mm lower than the other."]
     assert [one.fits for one in alike(after)] == [False, True, True]
