@@ -10,7 +10,7 @@ from calc.pieces._counted import COUNTED, STOCKED, WALLS_ALIKE, thicknesses
 from calc.pieces._flat_yields import YIELDS
 from calc.pieces._seasons import MOVED, seasons
 from calc.pieces._size import sizes_by
-from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table
+from calc.pieces._tables import BOARDS, JOINTS, NAILS, SCREWS, order_table, parts_table
 from calc.pieces._weight import WEIGHED
 from calc.sums._lid import strips_of
 
@@ -80,6 +80,8 @@ BATTENS = (
          shape.slot_moves, "lid_moves * (batten_long / 2 - screw_in) / lid_wide", kind="fine"),
     size("slot_long", "Slots for the end screws", "In the battens, along them; as wide as the screw.",
          lambda screwed, slot_moves: screwed["diameter"] + 2 * slot_moves, kind="fine"),
+    size("clear_drill", "Clearance drill for the batten screws", "Through the battens.",
+         lambda screwed: screwed["clear"], kind="text"),
 )  # fmt: skip
 WEIGHT = (
     size("wood_volume", "Wood in the box", "In all its parts; holes are not taken out.", shape.wood_volume,
@@ -99,7 +101,7 @@ ASIDE = (
     WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid", "batten": "battens"}
-TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS)
+TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS, SCREWS)
 # The walls come first, so that a lid that is cut as well is settled after them.
 ANSWERS: tuple[Size | Table, ...] = (
     *ASIDE, *WANTED, *TABLES, *COUNTED, *ROUND, *BATTENS, *WEIGHT, *MOVED, *thicknesses(THICK),

@@ -15,5 +15,5 @@ def step(do: str, tool: str, setting: Any = None, second: Any = None, angle: Any
 def glued_first(m: Values, *parts: list[Step]) -> list[Step]:
     """The parts of the work one after another; before them the gluing up, where a part takes more than one strip."""
     glue = step("Joint and glue up the wide parts; let them cure", "clamps")
-    glued = any(part.strips > 1 for part in m["cut_list"])
+    glued = any(part.blank and part.strips > 1 for part in m["cut_list"])
     return [*([glue] if glued else []), *(one for part in parts for one in part)]

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 
 from calc.building.size import Table
 from calc.declare import Answer, Values
-from calc.pieces._joints import shopping
+from calc.pieces._joints import NAILED, SCREWED, shopping
 from calc.pieces._part import rows
 
 
@@ -84,5 +84,11 @@ NAILS = table(
     "nail_list",
     "Nails to buy",
     {"nail": ("Nail", "text"), "length": ("Length", "length"), "count": ("Count", "count")},
-    lambda v: shopping(v["jointed"]),
+    lambda v: shopping(v["jointed"], NAILED),
+)
+SCREWS = table(
+    "screw_list",
+    "Screws to buy",
+    {"nail": ("Screw", "text"), "length": ("Length", "length"), "count": ("Count", "count")},
+    lambda v: shopping(v["jointed"], SCREWED),
 )
