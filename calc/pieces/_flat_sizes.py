@@ -101,7 +101,14 @@ ASIDE = (
     WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid", "batten": "battens"}
-TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS, SCREWS)
+TABLES = (
+    parts_table("Finished sizes."),
+    JOINTS,
+    order_table(work.order, may_lack=("batten_in",)),
+    BOARDS,
+    NAILS,
+    SCREWS,
+)
 # The walls come first, so that a lid that is cut as well is settled after them.
 ANSWERS: tuple[Size | Table, ...] = (
     *ASIDE, *WANTED, *TABLES, *COUNTED, *ROUND, *BATTENS, *WEIGHT, *MOVED, *thicknesses(THICK),

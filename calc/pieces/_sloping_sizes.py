@@ -1,6 +1,7 @@
 """The sizes of a sloping-lid box and of what it is cut from; those of the lid stand in `_sloping_lid_sizes`."""
 
 from calc.building.size import Step
+from calc.pieces import _sloping_hinges as hinges
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
@@ -16,6 +17,7 @@ STEPS = (
     *(Step(name=work.__name__, work=work) for work in (shape.tangent, shape.secant)),
     *(Step(name=work.__name__, work=work) for work in (joints.under_strip, joints.strip_nail)),
     *(Step(name=work.__name__, work=work) for work in (lid.gauge, lid.hinged, lid.down, lid.slotted, lid.leaf_end)),
+    Step(name="butts", work=hinges.butts),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *joints.JOINTS, joints.jointed)),
     Step(name="cut_list", work=parts.listed),
     *STOCKED,

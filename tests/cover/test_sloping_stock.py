@@ -45,10 +45,11 @@ def test_nails_stay_inside_and_are_all_bought(givens: dict[str, Any]) -> None:
     """No nail is longer than the wood it is driven into, and the shopping list has every one that fits."""
     v = values(givens)
     behind = {"Battens to moving lid": v["lid_thickness"], "Back to strip, down the slope": v["strip_under"]}
-    for joint in (row for row in v["joints"] if row["length"] is not None):
+    nailed = [row for row in v["joints"] if row["by"] == "nails"]
+    for joint in (row for row in nailed if row["length"] is not None):
         assert joint["held"] < joint["length"]
         assert joint["length"] < joint["held"] + behind.get(joint["joint"], 10**4)
-    fits = [row["count"] for row in v["joints"] if row["length"] is not None]
+    fits = [row["count"] for row in nailed if row["length"] is not None]
     assert sum(row["count"] for row in v["nail_list"]) == sum(fits) == v["nail_count"]
 
 
