@@ -58,9 +58,9 @@ STEPS = (
 """Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
 
 WANTED = (
-    size("long_side", "Long sides, outer top arris", "Measured along the top of the outer face, sawn or finished.",
+    size("long_side", "Outer top arris of the long sides", "Along the top of the outer face, sawn or finished.",
          lambda long_edges: long_edges["outside_top"], part="long side"),
-    size("end_side", "Ends, outer top arris", "Measured along the top of the outer face, sawn or finished.",
+    size("end_side", "Outer top arris of the ends", "Along the top of the outer face, sawn or finished.",
          lambda end_edges: end_edges["outside_top"], part="end"),
     size("face_cut", "Line across the faces, off square", "Both faces of every side, by the sum of splayed sides.",
          lambda splayed: splayed["face_cut"], "atan(sin(lean) * tan(45))", kind="angle", part="long side"),
@@ -77,10 +77,10 @@ WANTED = (
          lambda edge_gauge: edge_gauge["set_run"]),
     size("edge_rise", "Gauge for the square edges, rise", "Square to the run.",
          lambda edge_gauge: edge_gauge["set_rise"]),
-    size("long_blank", "Long sides, blank at its longest", "What the board must give, its edges square still.",
+    size("long_blank", "Blank of the long sides at its longest", "What the board must give, its edges square still.",
          lambda long_side, long_edges, edges, height, low, lean, side_thickness:
          long_side + shape.blank_over(long_edges, edges, height, low, lean, side_thickness)),
-    size("end_blank", "Ends, blank at its longest", "What the board must give, its edges square still.",
+    size("end_blank", "Blank of the ends at its longest", "What the board must give, its edges square still.",
          lambda end_side, end_edges, edges, height, low, lean, side_thickness:
          end_side + shape.blank_over(end_edges, edges, height, low, lean, side_thickness)),
 )  # fmt: skip
@@ -120,13 +120,13 @@ TRAY = (
          lambda corner_gauge: corner_gauge["set_rise"]),
 )  # fmt: skip
 BOTTOM = (
-    size("bottom_long", "Bottom, upper face, length", "Along its grain: it wedges itself between the ends.",
+    size("bottom_long", "Length of the bottom, upper face", "Along its grain: it wedges itself between the ends.",
          shape.floor_long,
          "foot_long + 2 * floor_up * tan(lean)", part="bottom"),
-    size("bottom_wide", "Bottom, upper face, width", "Across its grain.",
+    size("bottom_wide", "Width of the bottom, upper face", "Across its grain.",
          shape.floor_wide,
          "foot_wide + 2 * floor_up * tan(lean)", part="bottom"),
-    size("bottom_under", "Bottom, under face, length", "What its bevels leave.",
+    size("bottom_under", "Length of the bottom, under face", "What its bevels leave.",
          lambda bottom_long, bottom_thickness, lean: bottom_long - 2 * bottom_thickness * tan(lean),
          "bottom_long - 2 * bottom_thickness * tan(lean)"),
     size("nail_line", "Nail line for the bottom", "Up the outer face from its lower arris; the nails go in level.",
@@ -158,9 +158,9 @@ WOOD = (
 )  # fmt: skip
 TAKEN = thicknesses({"side": "sides", "bottom": "bottom"})
 ASIDE = (
-    size("second_long", "Second long side, outer top arris", "The same as the first, until it is cut.",
+    size("second_long", "Outer top arris of the second long side", "The same as the first, until it is cut.",
          lambda long_side: long_side, "long_side", part="second long side", shown=False),
-    size("second_end", "Second end, outer top arris", "The same as the first, until it is cut.",
+    size("second_end", "Outer top arris of the second end", "The same as the first, until it is cut.",
          lambda end_side: end_side, "end_side", part="second end", shown=False),
     size("end_wide", "Ends up the face", "The same as the long sides, until they are cut.",
          lambda side_wide: side_wide, "side_wide", part="end", shown=False),

@@ -60,7 +60,7 @@ def test_a_groove_too_low_wants_a_new_side_and_one_too_high_is_planed() -> None:
     walls = [("side_high", "58"), ("second_high", "58"), ("back_high", "58"), ("front_high", "46"), ("lip", "6")]
     for name, part in (("second_lip", "second side"), ("back_lip", "back")):
         low, high = (offers(BOX.cut(*walls, (name, size))) for size in ("6.6", "5.4"))
-        assert low[0].startswith(f"Make the {part} again")
+        assert low[0] == f"Make the {part} again, with the wood above the groove of the {part} 6 mm"
         assert high == [f"Take 0.60 mm more out of the {part}", "Leave it as it is"]
         assert low[1:] == ["Leave it as it is"]
     first = offers(BOX.cut(*walls[:4], ("lid_thickness", "12"), ("lip", "5")))
