@@ -39,7 +39,7 @@ def butts(
     hinge_size: Any,
     hinge_in: Any,
     leaf: Any,
-    knuckle: Any,
+    gain: Any,
     lid_wide: Any,
     lid_thickness: Any,
     hinges: int,
@@ -47,7 +47,7 @@ def butts(
     hinge_screw: int,
 ) -> Values:
     """Marks, gain and screws, by hinge."""
-    sizes = {"size": hinge_size, "leaf": leaf, "knuckle": knuckle, "length": lid_wide, "thickness": lid_thickness}
+    sizes = {"size": hinge_size, "leaf": leaf, "knuckle": 2 * gain, "length": lid_wide, "thickness": lid_thickness}
     more = {"count": hinges, "inset": hinge_in, "plate": hinge_plate, "number": hinge_screw}
     return ask("hinge", "hinge_size", OURS, **sizes, **more)
 

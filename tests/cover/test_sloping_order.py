@@ -6,6 +6,7 @@ from examples import Example
 from calc.answers import Result
 from calc.declare import Values
 from calc.discover import find
+from calc.errors import Refused
 
 BOX = Example("sloping-lid-box")
 
@@ -105,3 +106,18 @@ def test_what_is_sawn_out_of_the_lid_has_no_widths_of_its_own() -> None:
     strips = {row["part"]: row["strips"] for row in BOX.answer()["parts"]}
     assert strips["Lid, whole"] == 2
     assert strips["Fixed strip"] is strips["Moving lid"] is None
+
+
+def test_more_hinges_than_there_is_room_for_are_refused_with_what_fits() -> None:
+    """Between the insets of 25 mm lie 194 of 244 mm: six hinges of 40 do not, and 244/8 = 30.5 mm would be the most."""
+    with pytest.raises(Refused) as refused:
+        BOX.answer(hinges="6", hinge_size="40 mm")
+    assert "give 30 mm or less" in str(refused.value)
+    assert BOX.answer(hinges="6", hinge_size="30 mm")["hinge_in"] == 30
+
+
+def test_a_lid_too_thin_for_hinge_screws_says_so_and_buys_none() -> None:
+    """8 mm less a gain of 2.5 leaves 5.5: with 2 left over and 1.5 of leaf no screw of 1/4 in or more stays inside."""
+    result = BOX.answer(lid_thickness="8 mm")
+    assert any("under its hinges" in caution.say for caution in result.cautions)
+    assert result["screw_list"] == []
