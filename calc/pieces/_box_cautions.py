@@ -8,6 +8,17 @@ from calc.tables import CHECK
 
 LOOSE = 3
 """Millimetres a bottom may move before slim nails no longer give with it: common practice."""
+
+
+def wide_bottom(nailed: str) -> Caution:
+    """Said of a bottom that moves more than nails across its grain give; and how it is nailed instead."""
+    return Caution(
+        f"So wide a bottom moves more than slim nails give: make it of plywood, or quarter-sawn, or nail it {nailed}.",
+        lambda v: v["bottom_across"] * (max(0, v["swells"]) - min(0, v["shrinks"])) / 100 > LOOSE,
+        "common practice",
+    )
+
+
 CAUTIONS = (
     *ALWAYS,
     glued_up("Parts"),
@@ -16,13 +27,7 @@ CAUTIONS = (
         lambda v: min(v["tongue"], v["rabbet"]) < 5,
         "common practice",
     ),
-    Caution(
-        "So wide a bottom moves more than slim nails give: make it of plywood, or quarter-sawn, or nail it along the "
-        "front and at the middle of the sides only.",
-        lambda v: v["bottom_across"] * (max(0, v["swells"]) - min(0, v["shrinks"])) / 100 > LOOSE,
-        "common practice",
-    ),
-    none_holds("nothing", "such as wire brads for thin wood"),
+    none_holds("such as wire brads for thin wood"),
     REMEMBERED_NAIL,
     UNKNOWN_NAIL,
     Caution(

@@ -16,7 +16,22 @@ BOTTOM = {
 }
 
 
-def alike(first: str, by: str, does: str = "is") -> Yield:
-    """A size that must be as the first of its kind is. `does` tells how it is not: "stands", "has its groove"."""
-    over, under = f"{does} {{}} more than the other", f"{does} {{}} less than the other"
+def as_long(first: str, by: str) -> Yield:
+    """A length that must be as the first of its kind is."""
+    over, under = "is {} longer than the other", "is {} shorter than the other"
     return Yield(by=(by,), over=over, under=under, trims=(first,), play="alike")
+
+
+def as_high(first: str, by: str) -> Yield:
+    """A height that must be as the first of its kind is."""
+    over, under = "stands {} higher than the other", "is {} lower than the other"
+    return Yield(by=(by,), over=over, under=under, trims=(first,), play="alike")
+
+
+def grooved(by: str) -> Yield:
+    """How far down a groove is that must be as the first is: one too high is planed lower, one too low made again.
+
+    What is planed off the top of a wall leaves its groove where it was, above the table.
+    """
+    over, under = "has its groove {} lower than the other", "has its groove {} higher than the other"
+    return Yield(by=(by,), over=over, under=under, play="alike", hollow=True)

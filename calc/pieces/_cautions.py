@@ -3,6 +3,7 @@
 from collections.abc import Collection
 
 from calc.declare import Caution, Source, Values
+from calc.pieces._joints import NAILED
 from calc.tables import CHECK
 
 DUST = Source("UK Health and Safety Executive", "wood dust", "read")
@@ -35,15 +36,15 @@ def glued_up(told: str, parts: Collection[str] = ()) -> Caution:
     """Said where parts are glued up from several widths of stock: any of them, or one of these."""
 
     def wide(v: Values) -> bool:
-        return any(row["strips"] > 1 and (not parts or row["part"] in parts) for row in v["parts"])
+        return any(row["blank"] and row["strips"] > 1 and (not parts or row["part"] in parts) for row in v["parts"])
 
     return Caution(f"{told} are wider than your stock: glue them up before anything else.", wide)
 
 
-def none_holds(what: str, instead: str) -> Caution:
-    """Said where the table of joints has one that nothing of the kind fits; and what to choose."""
-    say = f"At one joint {what} of this kind holds without coming through: choose another kind, {instead}."
-    return Caution(say, lambda v: any(row["length"] is None for row in v["joints"]))
+def none_holds(instead: str) -> Caution:
+    """Said where the table of joints has one that no nail of the kind fits; and what to choose."""
+    say = f"At one joint no nail of this kind holds without coming through: choose another kind, {instead}."
+    return Caution(say, lambda v: any(row["length"] is None and row["by"] == NAILED for row in v["joints"]))
 
 
-NO_NAIL_HOLDS = none_holds("no nail", "wire brads for thin wood, or use screws there")
+NO_NAIL_HOLDS = none_holds("wire brads for thin wood, or use screws there")

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from calc.building.size import Size, Step, Yield
 from calc.pieces import _stock as stock
+from calc.pieces._joints import NAILED, held
 from calc.pieces._size import sizes_by
 
 HARMLESS = Yield(over="", under="")
@@ -18,8 +19,8 @@ COUNTED = (
     size("board_feet", "Board feet to buy", "Waste added.", lambda bought: bought["to_buy"], kind="board-feet"),
     size("cost", "Cost of the wood", "By exact measure, waste added.", stock.cost, kind="money"),
     size(
-        "nail_count", "Nails in all", "By their spacing, two at least to a joint.",
-        lambda jointed: sum(row["count"] for row in jointed), kind="count",
+        "nail_count", "Nails in all", "By their spacing, two at least to a joint, where one of the kind fits.",
+        lambda jointed: sum(row["count"] for row in held(jointed, NAILED)), kind="count",
     ),
 )  # fmt: skip
 STOCKED = (Step(name="boards", work=stock.boards), Step(name="bought", work=stock.bought))

@@ -11,6 +11,7 @@ from typing import Any
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.pieces._asked import answered, up
+from calc.sums._drills import over
 from calc.sums._screw import by_number
 
 SCREW_IN, MARGIN = Fraction(25), Fraction(2)
@@ -68,11 +69,12 @@ def slot_moves(lid_moves: Any, batten_long: Any, screw_in: Any, lid_wide: Any) -
 def screwed(screw: int, batten_thickness: Any, lid_thickness: Any, wood: str) -> Values:
     """The screw through a batten into the lid, by the screw sum; blanks where none stays inside."""
     pilot = {"light": "pilot_soft", "dense": "pilot_hard"}[wood]
+    clear, _ = over(by_number(screw), "screw")
     try:
         found = answered("screw", number=screw, held=batten_thickness, second=lid_thickness, margin=MARGIN)
     except Refusal:
-        return {"diameter": by_number(screw), "length": None, "hole": None}
-    return {"diameter": found["diameter"], "length": found["length"], "hole": found[pilot]}
+        return {"diameter": by_number(screw), "length": None, "hole": None, "clear": clear}
+    return {"diameter": found["diameter"], "length": found["length"], "hole": found[pilot], "clear": clear}
 
 
 def wood_volume(

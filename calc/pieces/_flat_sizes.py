@@ -10,7 +10,7 @@ from calc.pieces._counted import COUNTED, STOCKED, WALLS_ALIKE, thicknesses
 from calc.pieces._flat_yields import YIELDS
 from calc.pieces._seasons import MOVED, seasons
 from calc.pieces._size import sizes_by
-from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table
+from calc.pieces._tables import BOARDS, JOINTS, NAILS, SCREWS, order_table, parts_table
 from calc.pieces._weight import WEIGHED
 from calc.sums._lid import strips_of
 
@@ -24,10 +24,10 @@ STEPS = (
     *STOCKED,
 )
 WANTED = (
-    size("lid_long", "Lid, end to end", "Along its grain.",
+    size("lid_long", "Length of the lid", "Along its grain, end to end.",
          lambda outside_wide, end_overhang: outside_wide + 2 * end_overhang, "outside_wide + 2 * end_overhang",
          part="lid"),
-    size("lid_wide", "Lid, front to back", "Across its grain.",
+    size("lid_wide", "Width of the lid", "Across its grain, front to back.",
          lambda outside_deep, edge_overhang: outside_deep + 2 * edge_overhang, "outside_deep + 2 * edge_overhang",
          part="lid"),
     size("lid_strips", "Widths of stock in the lid", "Glued up edge to edge.",
@@ -35,7 +35,7 @@ WANTED = (
          "max(1, ceil((lid_wide - joint) / (stock_width - joint)))", kind="count"),
     size("outside_wide", "Outside width", "Over the walls.",
          lambda inside_wide, wall_thickness: inside_wide + 2 * wall_thickness, "inside_wide + 2 * wall_thickness"),
-    size("side_long", "Sides, end to end", "Into the rabbets of front and back.",
+    size("side_long", "Length of the sides", "End to end, into the rabbets of front and back.",
          lambda inside_deep, rabbet: inside_deep + 2 * rabbet, "inside_deep + 2 * rabbet", part="side"),
     size("front_high", "Height of the walls", "Of all four; the lid lies on them.",
          lambda inside_high, bottom_thickness: inside_high + bottom_thickness, "inside_high + bottom_thickness",
@@ -54,9 +54,9 @@ ROUND = (
          lambda front_high, lid_thickness: front_high + lid_thickness, "front_high + lid_thickness"),
     size("rabbet", "Depth of the rabbets", "Half the walls' thickness, unless given.", rabbet, part="front"),
     size("tongue", "Tongue left by the rabbets", "To be nailed through.", tongue, "wall_thickness - rabbet"),
-    size("bottom_long", "Bottom, end to end", "Along its grain.", bottom_long,
+    size("bottom_long", "Length of the bottom", "Along its grain, end to end.", bottom_long,
          "inside_wide + 2 * rabbet - allowance", part="bottom"),
-    size("bottom_across", "Bottom, front to back", "Across its grain, as dry as it is now.", bottom_across,
+    size("bottom_across", "Width of the bottom", "Across its grain, front to back, as dry as it is now.", bottom_across,
          "(inside_deep + 2 * rabbet - allowance) / (1 + max(0, swells, shrinks) / 100)",
          "so that it fills its rabbets but for the allowance at the dampest", part="bottom"),
     size("bottom_bears", "Bottom on its ledge at the driest", "At front and back, when it lies midway.",
@@ -80,6 +80,8 @@ BATTENS = (
          shape.slot_moves, "lid_moves * (batten_long / 2 - screw_in) / lid_wide", kind="fine"),
     size("slot_long", "Slots for the end screws", "In the battens, along them; as wide as the screw.",
          lambda screwed, slot_moves: screwed["diameter"] + 2 * slot_moves, kind="fine"),
+    size("clear_drill", "Clearance drill for the batten screws", "Through the battens.",
+         lambda screwed: screwed["clear"], kind="text"),
 )  # fmt: skip
 WEIGHT = (
     size("wood_volume", "Wood in the box", "In all its parts; holes are not taken out.", shape.wood_volume,
@@ -87,19 +89,26 @@ WEIGHT = (
     *WEIGHED,
 )  # fmt: skip
 ASIDE = (
-    size("front_long", "Front, end to end", "The same as the outside width, until it is cut.",
+    size("front_long", "Length of the front", "The same as the outside width, until it is cut.",
          lambda outside_wide: outside_wide, "outside_wide", part="front", shown=False),
-    size("back_long", "Back, end to end", "The same as the outside width, until it is cut.",
+    size("back_long", "Length of the back", "The same as the outside width, until it is cut.",
          lambda outside_wide: outside_wide, "outside_wide", part="back", shown=False),
-    size("second_long", "Second side, end to end", "The same as the first, until it is cut.",
+    size("second_long", "Length of the second side", "The same as the first, until it is cut.",
          lambda side_long: side_long, "side_long", part="second side", shown=False),
-    *(size(f"{name}_high", f"{told}, height", "The same as the front, until it is cut.",
-           lambda front_high: front_high, "front_high", part=told.lower(), shown=False)
-      for name, told in {"back": "Back", "side": "Side", "second": "Second side"}.items()),
+    *(size(f"{name}_high", f"Height of the {told}", "The same as the front, until it is cut.",
+           lambda front_high: front_high, "front_high", part=told, shown=False)
+      for name, told in {"back": "back", "side": "side", "second": "second side"}.items()),
     WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid", "batten": "battens"}
-TABLES = (parts_table("Finished sizes."), JOINTS, order_table(work.order), BOARDS, NAILS)
+TABLES = (
+    parts_table("Finished sizes."),
+    JOINTS,
+    order_table(work.order, may_lack=("batten_in",)),
+    BOARDS,
+    NAILS,
+    SCREWS,
+)
 # The walls come first, so that a lid that is cut as well is settled after them.
 ANSWERS: tuple[Size | Table, ...] = (
     *ASIDE, *WANTED, *TABLES, *COUNTED, *ROUND, *BATTENS, *WEIGHT, *MOVED, *thicknesses(THICK),

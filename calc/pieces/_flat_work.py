@@ -3,7 +3,7 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
+from calc.pieces._joints import CROSS, END, LONG, SCREWED, Row, joint, nail
 from calc.pieces._order import Step, glued_first, step
 
 
@@ -30,9 +30,10 @@ def bottom_sides(
 def battens(screw: int, screwed: Values, batten_thickness: Any) -> Row:
     """Three screws to a batten from below: the middle one fast, the end ones in slots."""
     none = screwed["length"] is None
-    told = "none of this number stays inside" if none else f"No. {screw} round-head screw, washer"
-    sizes = {"nail": told, "length": screwed["length"], "diameter": screwed["diameter"], "hole": screwed["hole"]}
-    return {"joint": "Battens to lid", "held": batten_thickness, "count": 6, "glue": CROSS, "from": ""} | sizes
+    name = "none of this number stays inside" if none else f"No. {screw} round-head screw, washer"
+    sizes = {"nail": name, "length": screwed["length"], "diameter": screwed["diameter"], "hole": screwed["hole"]}
+    told = {"joint": "Battens to lid", "by": SCREWED, "held": batten_thickness, "count": 6, "glue": CROSS, "from": ""}
+    return told | sizes
 
 
 JOINTS = (corners, bottom_front, bottom_sides, battens)
@@ -45,7 +46,7 @@ def jointed(corners: Row, bottom_front: Row, bottom_sides: Row, battens: Row) ->
 
 def order(m: Values) -> list[Step]:
     """Glue up; everything across the grain before anything along it; then nail, and fit the lid last."""
-    return glued_first(m, _across(m), _along(m), _together(m))
+    return glued_first(m, _across(m), _along(m), _together(m), _battens(m))
 
 
 def _across(m: Values) -> list[Step]:
@@ -74,10 +75,18 @@ def _together(m: Values) -> list[Step]:
         step("Plane the bottom to width; try it in, tight to the front; glue and nail it there, nail the sides only",
              "plane, hammer", m["bottom_across"]),
         step("Plane the walls' top edges level; try the lid on", "plane"),
-        step("Bore the battens: end holes in from the ends, slots so much longer each way", "drill", m["screw_in"],
-             m["slot_moves"]),
-        step("Mark the battens on the lid: in from its ends, in from its edges", "gauge", m["batten_in"],
-             m["batten_down"]),
+    ]  # fmt: skip
+
+
+def _battens(m: Values) -> list[Step]:
+    place = step("Mark the battens on the lid: in from its ends, in from its edges", "gauge", m["batten_in"],
+                 m["batten_down"])  # fmt: skip
+    if m["screwed"]["length"] is None:
+        return [place, step("No screw sold stays inside this lid: settle how the battens are held", "")]
+    return [
+        step("Bore the battens to clear their screws: the end holes in from the ends, filed to slots so long over all",
+             "drill, file", m["screw_in"], m["slot_long"]),
+        place,
         step("Screw the battens on, no glue: middle tight, ends just snug in their slots; try the lid both ways",
              "screwdriver"),
     ]  # fmt: skip

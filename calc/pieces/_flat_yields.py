@@ -5,22 +5,22 @@ shrinks first, and the battens' clearance before that; then what is left is said
 """
 
 from calc.building.size import Yield
-from calc.pieces._box_yields import BOTTOM, alike
+from calc.pieces._box_yields import BOTTOM, as_high, as_long
 from calc.pieces._counted import HARMLESS
 
 YIELDS = {
     "front_long": Yield(
         by=("width",), over="is {} too long, both ends together", under="is {} too short for the sides, both together"
     ),
-    "back_long": alike("front_long", "width"),
+    "back_long": as_long("front_long", "width"),
     "side_long": Yield(
         by=("depth",), over="is {} too long for front and back", under="is {} too short for front and back"
     ),
-    "second_long": alike("side_long", "depth"),
+    "second_long": as_long("side_long", "depth"),
     "front_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
-    "back_high": alike("front_high", "height"),
-    "side_high": alike("front_high", "height"),
-    "second_high": alike("front_high", "height"),
+    "back_high": as_high("front_high", "height"),
+    "side_high": as_high("front_high", "height"),
+    "second_high": as_high("front_high", "height"),
     **BOTTOM,
     "lid_long": Yield(
         by=("end_overhang", "width"),

@@ -16,6 +16,8 @@ NONE_FITS: Values = {
     "hole": None,
     "thickness_from": "",
 }
+NAILED, SCREWED = "nails", "screws"
+"""What a joint is held by."""
 Row = dict[str, Any]
 
 
@@ -42,13 +44,19 @@ def joint(name: str, found: Values, lines: tuple[Any, ...], spacing: Any, glue: 
     nails = sum(count(long, spacing) for long in lines)
     sizes = {key: found[key] for key in ("nail", "length", "diameter", "hole")}
     told = {"joint": name, "held": found["along_held"], "count": nails, "glue": glue, "from": found["thickness_from"]}
-    return told | sizes
+    return told | {"by": NAILED} | sizes
 
 
-def shopping(found: list[Row]) -> list[Row]:
-    """The nails to buy, sizes together, shortest first."""
-    sizes = {row["nail"]: row["length"] for row in found if row["length"] is not None}
+def held(found: list[Row], by: str) -> list[Row]:
+    """The joints held by nails, or by screws, for which one of the kind fits."""
+    return [row for row in found if row["by"] == by and row["length"] is not None]
+
+
+def shopping(found: list[Row], by: str) -> list[Row]:
+    """The nails, or the screws, to buy: sizes together, shortest first."""
+    rows = held(found, by)
+    sizes = {row["nail"]: row["length"] for row in rows}
     return [
-        {"nail": name, "length": sizes[name], "count": sum(row["count"] for row in found if row["nail"] == name)}
+        {"nail": name, "length": sizes[name], "count": sum(row["count"] for row in rows if row["nail"] == name)}
         for name in sorted(sizes, key=lambda name: sizes[name])
     ]

@@ -17,7 +17,9 @@ Stock = tuple[Any, Any]
 class Part:
     """One part: millimetres along the grain, across it and thick; `short` is its shorter face or edge.
 
-    `strips` is how many widths of stock to glue up for it. `blank` is False for what is sawn out of another part.
+    `strips` is how many widths of stock to glue up for it. `blank` is False for what is sawn out of another part, which
+    has no strips of its own.
+    `blank_long` is how long the board for it must be, where that is more than the finished part.
     """
 
     part: str
@@ -30,8 +32,9 @@ class Part:
     bevel: Any = None
     cut: str = "square"
     short: Any = None
-    strips: int = 1
+    strips: int | None = 1
     blank: bool = True
+    blank_long: Any = None
 
 
 def rows(found: list[Part]) -> list[dict[str, Any]]:

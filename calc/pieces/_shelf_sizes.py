@@ -18,12 +18,12 @@ STEPS = (
 """Worked out on the way: other sums asked once each, the parts and the joints that several tables speak of."""
 
 WANTED = (
-    size("shelf_long", "Shelf, end to end", "In its housings, along its grain.",
+    size("shelf_long", "Length of the shelf", "End to end in its housings, along its grain.",
          lambda inside_width, housing_deep: inside_width + 2 * housing_deep, "inside_width + 2 * housing_deep",
          part="shelf"),
     size("verdict", "The shelf under its load", "The sag in the long run against the limit.",
          lambda sagged: sagged["verdict"], kind="text"),
-    size("end_high", "Ends, foot to top", "Along their grain.",
+    size("end_high", "Height of the ends", "Foot to top, along their grain.",
          lambda drop, shelf_thickness, rise: drop + shelf_thickness + rise, "drop + shelf_thickness + rise",
          part="end"),
     size("outside", "Outside width", "Over both ends.",
@@ -60,9 +60,9 @@ ENDS = (
          "depth - radius + sqrt(radius ** 2 - curve_up ** 2)"),
 )  # fmt: skip
 RAIL = (
-    size("shelf_deep", "Shelf, wall to front", "Across its grain, flush with the ends.", lambda depth: depth, "depth",
+    size("shelf_deep", "Depth of the shelf", "Across its grain, flush with the ends.", lambda depth: depth, "depth",
          part="shelf"),
-    size("rail_long", "Rail, end to end", "Between the ends.", lambda inside_width: inside_width, "inside_width",
+    size("rail_long", "Length of the rail", "Between the ends.", lambda inside_width: inside_width, "inside_width",
          part="rail"),
     size("rail_up", "Rail above the foot", "Its lower edge.", shape.rail_up, "drop - rail_wide"),
     size("screw_up", "Wall screws above the foot", "Along the middle of the rail.",
@@ -97,9 +97,9 @@ FROM = size("figure_from", "The stiffness is from", "A source, or from memory.",
             lambda sagged: sagged["figure_from"], kind="text")  # fmt: skip
 TAKEN = thicknesses({"shelf": "shelf", "end": "ends", "rail": "rail"})
 ASIDE = (
-    size("second_deep", "Second end, wall to front", "The same as on the first end, until it is cut.",
+    size("second_deep", "Depth of the second end", "The same as on the first end, until it is cut.",
          lambda depth: depth, "depth", part="second end", shown=False),
-    size("second_drop", "Second end, below the shelf", "The same as on the first end, until it is cut.",
+    size("second_drop", "Second end below the shelf", "The same as on the first end, until it is cut.",
          lambda drop: drop, "drop", part="second end", shown=False),
     size("ends_alike", "Ends alike within", "Common practice: less than the eye sees across a shelf.",
          lambda end_thickness: shape.ALIKE, shown=False),

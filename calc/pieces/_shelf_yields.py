@@ -8,7 +8,7 @@ YIELDS = {
     "shelf_long": Yield(
         by=("inside_width",),
         over="is {} too long for its housings, both ends together",
-        under="is {} short of the floors of its housings, both ends together",
+        under="is {} short of the floors of its housings, both ends together, unless the rail is sawn as much shorter",
         trims=("housing_deep",),
     ),
     "rail_long": Yield(
@@ -44,6 +44,7 @@ YIELDS = {
         by=("drop",),
         over="has its housing {} higher than the first",
         under="has its housing {} lower than the first",
+        trims=("drop",),
         play="ends_alike",
     ),
     "drop": HARMLESS,

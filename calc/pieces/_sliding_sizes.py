@@ -23,10 +23,10 @@ STEPS = (
     *STOCKED,
 )
 LID = (
-    size("lid_wide", "Lid, side to side", "Across its grain, as dry as it is now.", shape.lid_wide,
+    size("lid_wide", "Width of the lid", "Across its grain, side to side, as dry as it is now.", shape.lid_wide,
          "(inside_wide + 2 * groove_deep - spare) / (1 + max(0, swells, shrinks) / 100)",
          "so that it fills its grooves but for the spare at the dampest", part="lid"),
-    size("lid_long", "Lid, back to front", "Along its grain, from the back's groove to past the front.",
+    size("lid_long", "Length of the lid", "Along its grain, back to front: from the back's groove to past the front.",
          lambda inside_long, wall_thickness, groove_deep, end_clearance, overhang:
          inside_long + wall_thickness + groove_deep - end_clearance + overhang,
          "inside_long + wall_thickness + groove_deep - end_clearance + overhang", part="lid"),
@@ -36,7 +36,7 @@ LID = (
          lambda groove_deep, clearance: groove_deep + clearance, "groove_deep + clearance", part="lid"),
     size("lid_step", "Depth of the lid's rabbets", "From its upper face down.",
          lambda lid_thickness, lid_tongue: lid_thickness - lid_tongue, "lid_thickness - lid_tongue"),
-    size("lip", "Grooves down from the top", "The wood above them: the plough's fence.", shape.lip,
+    size("lip", "Wood above the grooves", "Down from the top: the plough's fence.", shape.lip,
          "lid_thickness - groove + sunk", part="side"),
     size("front_high", "Height of the front", "To the groove's lower edge, so that the lid passes over it.",
          lambda side_high, lip, groove: side_high - lip - groove, "side_high - lip - groove", part="front"),
@@ -74,10 +74,10 @@ ROUND = (
     size("groove_deep", "Depth of the grooves", "As deep as the rabbets, unless given.", lambda rabbet: rabbet,
          part="side"),
     size("tongue", "Tongue left by the rabbets", "To be nailed through.", common.tongue, "wall_thickness - rabbet"),
-    size("bottom_long", "Bottom, back to front", "Along its grain.",
+    size("bottom_long", "Length of the bottom", "Along its grain, back to front.",
          lambda inside_long, rabbet, allowance: common.bottom_long(inside_long, rabbet, allowance),
          "inside_long + 2 * rabbet - allowance", part="bottom"),
-    size("bottom_across", "Bottom, side to side", "Across its grain, as dry as it is now.",
+    size("bottom_across", "Width of the bottom", "Across its grain, side to side, as dry as it is now.",
          lambda inside_wide, rabbet, allowance, swells, shrinks:
          common.bottom_across(inside_wide, rabbet, allowance, swells, shrinks),
          "(inside_wide + 2 * rabbet - allowance) / (1 + max(0, swells, shrinks) / 100)",
@@ -87,20 +87,20 @@ ROUND = (
     *WEIGHED,
 )  # fmt: skip
 ASIDE = (
-    size("side_long", "Side, end to end", "The same as the outside length, until it is cut.",
+    size("side_long", "Length of the sides", "The same as the outside length, until it is cut.",
          lambda outside_long: outside_long, "outside_long", part="side", shown=False),
-    size("second_long", "Second side, end to end", "The same as the first, until it is cut.",
+    size("second_long", "Length of the second side", "The same as the first, until it is cut.",
          lambda side_long: side_long, "side_long", part="second side", shown=False),
-    size("front_long", "Front, end to end", "Into the rabbets of both sides.",
+    size("front_long", "Length of the front", "Into the rabbets of both sides.",
          lambda inside_wide, rabbet: inside_wide + 2 * rabbet, "inside_wide + 2 * rabbet", part="front", shown=False),
-    size("back_long", "Back, end to end", "The same as the front, until it is cut.",
+    size("back_long", "Length of the back", "The same as the front, until it is cut.",
          lambda front_long: front_long, "front_long", part="back", shown=False),
-    *(size(f"{name}_high", f"{told}, height", "The same as the first side, until it is cut.",
-           lambda side_high: side_high, "side_high", part=told.lower(), shown=False)
-      for name, told in {"second": "Second side", "back": "Back"}.items()),
-    *(size(f"{name}_lip", f"{told}, groove down from the top", "The same as on the first side, until it is cut.",
-           lambda lip: lip, "lip", part=told.lower(), shown=False)
-      for name, told in {"second": "Second side", "back": "Back"}.items()),
+    *(size(f"{name}_high", f"Height of the {told}", "The same as the first side, until it is cut.",
+           lambda side_high: side_high, "side_high", part=told, shown=False)
+      for name, told in {"second": "second side", "back": "back"}.items()),
+    *(size(f"{name}_lip", f"Wood above the groove of the {told}", "The same as on the first side, until it is cut.",
+           lambda lip: lip, "lip", part=told, shown=False)
+      for name, told in {"second": "second side", "back": "back"}.items()),
     WALLS_ALIKE,
 )  # fmt: skip
 THICK = {"wall": "walls", "bottom": "bottom", "lid": "lid"}

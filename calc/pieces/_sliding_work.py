@@ -68,6 +68,8 @@ def _along(m: Values) -> list[Step]:
 
 
 def _together(m: Values) -> list[Step]:
+    past = m["overhang"]
+    end = "past the box by its overhang" if past else "flush with the box"
     return [
         step("Bore and nail the sides to front and back, clear of the grooves; check for square by the diagonals",
              "hammer, punch"),
@@ -76,5 +78,5 @@ def _together(m: Values) -> list[Step]:
         step("Slide the lid in; ease its tongue until it runs, and wax it", "shoulder plane"),
         step("Cut the thumb notch: stop cut in from the front, wide; slope down to it", "chisel, gouge",
              m["notch_in"], m["notch_wide"]),
-        step("Plane the lid's front end flush with the box", "block plane"),
+        step(f"Plane the lid's front end square, {end}", "block plane", past or None),
     ]  # fmt: skip

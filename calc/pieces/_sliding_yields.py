@@ -5,21 +5,21 @@ grooves shrinks, or its clearance at the back and then its overhang; what is lef
 """
 
 from calc.building.size import Yield
-from calc.pieces._box_yields import BOTTOM, alike
+from calc.pieces._box_yields import BOTTOM, as_high, as_long, grooved
 from calc.pieces._counted import HARMLESS
 
 YIELDS = {
     "side_long": Yield(
         by=("length",), over="is {} too long for front and back", under="is {} too short for front and back"
     ),
-    "second_long": alike("side_long", "length"),
+    "second_long": as_long("side_long", "length"),
     "front_long": Yield(
         by=("width",), over="is {} too long to go in between the sides", under="is {} too short to reach both sides"
     ),
-    "back_long": alike("front_long", "width"),
+    "back_long": as_long("front_long", "width"),
     "side_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
-    "second_high": alike("side_high", "height", "stands"),
-    "back_high": alike("side_high", "height", "stands"),
+    "second_high": as_high("side_high", "height"),
+    "back_high": as_high("side_high", "height"),
     "front_high": Yield(
         by=("height",),
         over="stands {} above the groove, and the lid strikes it",
@@ -31,9 +31,10 @@ YIELDS = {
         over="has its groove {} too low, and the lid lies so far down",
         under="has its groove {} too high, and the lid stands proud",
         trims=("lid_thickness",),
+        hollow=True,
     ),
-    "second_lip": alike("lip", "sunk", "has its groove"),
-    "back_lip": alike("lip", "sunk", "has its groove"),
+    "second_lip": grooved("sunk"),
+    "back_lip": grooved("sunk"),
     **BOTTOM,
     "lid_wide": Yield(
         by=("spare", "width"),

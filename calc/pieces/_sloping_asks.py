@@ -1,6 +1,6 @@
 """What a sloping-lid box asks for: six entries from the bench, and what is taken for the rest unless it is given."""
 
-from calc.kinds import Angle, Given, Limit
+from calc.kinds import Angle, Count, Given, Limit
 from calc.pieces._asks import COMMON, JOINT, THICK, length, theirs, thick
 from calc.pieces._weight import WEIGHS
 
@@ -76,6 +76,16 @@ FITS = (
     theirs("hinge-strip", "knuckle", default="5 mm", default_why="a small butt; measure yours"),
     theirs("hinge-strip", "kerf"),
 )  # fmt: skip
+HINGES = (
+    theirs("hinge", "count", name="hinges"),
+    theirs("hinge", "size", name="hinge_size", optional=True,
+           default_why="a fifth of the inside width, 40 mm at most; measure yours"),
+    theirs("hinge", "plate", name="hinge_plate"),
+    theirs("hinge", "number", name="hinge_screw", optional=False, default="4",
+           default_why="common practice: fits a small butt; see its countersinks"),
+    Count(name="hinge_holes", label="Screw holes in a leaf", help="In each leaf of a hinge.", default="3",
+          default_why="a small butt; count yours", limit=Limit("1", "8")),
+)  # fmt: skip
 BUYS = (
     theirs("slot", "what", name="note", default="index-card-3-x-5-in", default_why="a card that fits the hand"),
     theirs("slot", "length", name="note_length"),
@@ -85,4 +95,4 @@ BUYS = (
     *COMMON,
     *WEIGHS,
 )  # fmt: skip
-GIVENS: tuple[Given, ...] = (*BENCH, *PARTS, *FITS, *BUYS)
+GIVENS: tuple[Given, ...] = (*BENCH, *PARTS, *FITS, *HINGES, *BUYS)

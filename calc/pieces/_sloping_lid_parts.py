@@ -20,7 +20,7 @@ def lid_part(
 def strip_part(lid_part: Part, strip: Any, strip_under: Any) -> Part:
     """The fixed strip, sawn off the lid as it is glued up."""
     own = replace(lid_part, part="Fixed strip", width=strip, short=strip_under, joins="sides, back")
-    return replace(own, blank=False, strips=1)
+    return replace(own, blank=False, strips=None)
 
 
 def moving_part(strip_part: Part, moving: Any) -> Part:

@@ -1,5 +1,6 @@
 """The sizes of the lid of a sloping-lid box, and of what it carries."""
 
+from calc.pieces import _sloping_hinges as hinges
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_shape as shape
 from calc.pieces._sloping_sizes import size
@@ -71,6 +72,14 @@ CARRIED = (
         "batten_in", "Battens in from the ends of the lid", "Past the overhang, the side and its clearance.",
         lambda side_overhang, side_thickness, clearance: side_overhang + side_thickness + clearance,
         "side_overhang + side_thickness + clearance",
+    ),
+    size(
+        "hinge_size", "Length of a hinge", "Along its pin: a fifth of the inside width, 40 mm at most, unless given.",
+        hinges.hinge_size, "min(40, inside_width / 5)",
+    ),
+    size(
+        "hinge_in", "Hinges in from the ends of the lid", "The hinge's own length, and clear of the sides.",
+        hinges.hinge_in, "max(hinge_size, batten_in)",
     ),
     size(
         "slot_length", "Length of the slot", "Over its round ends.", lid.slot_length, part="moving lid",

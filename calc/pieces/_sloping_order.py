@@ -9,7 +9,7 @@ def order(m: Values) -> list[Step]:
 
     A cut across the grain breaks out at its far edge, and what is planed along the grain afterwards takes that away.
     """
-    return glued_first(m, _across(m), _along(m), _lid(m), _together(m))
+    return glued_first(m, _across(m), _along(m), _lid(m), _together(m), _hung(m))
 
 
 def _across(m: Values) -> list[Step]:
@@ -19,6 +19,7 @@ def _across(m: Values) -> list[Step]:
         step("Saw the sides: back edge, front edge, top end to the gauge", "crosscut saw", back, front, angle),
         step("Saw front and lid to length", "crosscut saw", m["front_long"], m["lid_wide"]),
         step("Saw back and bottom to length", "crosscut saw", m["back_high"], m["bottom_wide"]),
+        step("Saw the battens to length", "crosscut saw", m["batten_long"]),
         step("Rabbet the front's ends: fence, depth", "rabbet plane", m["side_thickness"], m["rabbet"]),
     ]
 
@@ -29,8 +30,19 @@ def _along(m: Values) -> list[Step]:
         step("Bevel the front's top edge: inner height, outer height", "plane", inner, outer, angle),
         step("Bevel the lid's back edge: upper face, under face", "plane", m["lid_long"], m["lid_under"], angle),
         step("Sides and back to width", "rip saw, plane", m["depth"], m["back_wide"]),
-        step("Bottom to width; try it in", "rip saw, plane", m["bottom_deep"]),
+        step("Bottom to width, try it in; battens to width", "rip saw, plane", m["bottom_deep"], m["batten_width"]),
+        *_wall(m),
     ]
+
+
+def _wall(m: Values) -> list[Step]:
+    """The holes by which the box hangs, in the middle of what stands above the lid and of what hangs below."""
+    places = {"down from its top": m["crest"], "up from its foot": m["tail"]}
+    told = [(place, size / 2) for place, size in places.items() if size]
+    if not told:
+        return [step("Bore the back for the wall's screws, inside the box", "drill")]
+    words = f"Bore the back for the wall's screws: {', '.join(place for place, _ in told)}"
+    return [step(words, "drill", *(size for _, size in told))]
 
 
 def _lid(m: Values) -> list[Step]:
@@ -39,15 +51,27 @@ def _lid(m: Values) -> list[Step]:
         step("Saw the strip off the lid, clean both edges: strip, moving lid", "rip saw", m["strip"], m["moving"]),
         step("Place the slot: middle down from the sawn edge, end in from the lid's end", "gauge", down, begins),
         step("Bore and chop the slot: length, width", "drill, chisel", m["slot_length"], m["slot_width"]),
-        step("Let in the hinges at the saw cut, half the knuckle deep", "chisel"),
-    ]
+        step("Let in the hinges at the saw cut, half the knuckle deep: in from the lid's ends, each so long",
+             "knife, chisel", m["hinge_in"], m["hinge_size"]),
+    ]  # fmt: skip
 
 
 def _together(m: Values) -> list[Step]:
+    return [
+        step("Bore and nail the front to the sides, no glue", "hammer, punch"),
+        step("Nail the bottom in, glue along the front only", "hammer, punch"),
+        step("Nail the back on, glue along the sides' edges only; check for square", "hammer, punch"),
+        step("Nail the strip, no glue, one nail into each side: nail line from the back, on the upper face",
+             "hammer, punch", m["nail_line"]),
+        step("Nail the back to the strip from behind, bit and nails down the slope", "drill, hammer", angle=m["angle"]),
+    ]  # fmt: skip
+
+
+def _hung(m: Values) -> list[Step]:
     gap, inset = m["clearance"], m["batten_in"]
     return [
-        step("Bore and nail: front to sides, then bottom, then back; check for square", "hammer, punch"),
-        step("Nail the strip: nail line from the back, on the upper face", "hammer, punch", m["nail_line"]),
-        step("Nail the battens under the moving lid: in from its sawn edge, in from its ends", "hammer", gap, inset),
-        step("Hang the lid; see that the battens clear the front as it opens", "screwdriver"),
-    ]
+        step("Nail the battens under the moving lid, no glue: in from its sawn edge, in from its ends", "hammer", gap,
+             inset),
+        step("Bore for the hinge screws and hang the lid; see that the battens clear the front as it opens",
+             "drill, screwdriver"),
+    ]  # fmt: skip

@@ -1,6 +1,7 @@
 """The sizes of a sloping-lid box and of what it is cut from; those of the lid stand in `_sloping_lid_sizes`."""
 
 from calc.building.size import Step
+from calc.pieces import _sloping_hinges as hinges
 from calc.pieces import _sloping_lid as lid
 from calc.pieces import _sloping_parts as parts
 from calc.pieces import _sloping_shape as shape
@@ -16,6 +17,7 @@ STEPS = (
     *(Step(name=work.__name__, work=work) for work in (shape.tangent, shape.secant)),
     *(Step(name=work.__name__, work=work) for work in (joints.under_strip, joints.strip_nail)),
     *(Step(name=work.__name__, work=work) for work in (lid.gauge, lid.hinged, lid.down, lid.slotted, lid.leaf_end)),
+    Step(name="butts", work=hinges.butts),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *joints.JOINTS, joints.jointed)),
     Step(name="cut_list", work=parts.listed),
     *STOCKED,
@@ -67,12 +69,12 @@ ROUND = (
         "tail + back_height + lid_thickness / cos(angle) + crest", "the lid measured plumb", part="back",
     ),
     size(
-        "bottom_deep", "Bottom, back to front", "Across its grain.", shape.bottom_deep, "depth - rabbet - allowance",
-        part="bottom",
+        "bottom_deep", "Width of the bottom", "Across its grain, back to front.", shape.bottom_deep,
+        "depth - rabbet - allowance", part="bottom",
     ),
     size(
-        "bottom_wide", "Bottom, side to side", "Along its grain.", shape.bottom_wide, "inside_width - allowance",
-        part="bottom",
+        "bottom_wide", "Length of the bottom", "Along its grain, side to side.", shape.bottom_wide,
+        "inside_width - allowance", part="bottom",
     ),
 )  # fmt: skip
 THICK = {"side": "sides", "front": "front", "lid": "lid", "back": "back", "bottom": "bottom", "batten": "battens"}
@@ -85,7 +87,7 @@ TAKEN = (
 )  # fmt: skip
 ASIDE = (
     size(
-        "front_long", "Front, end to end", "The same as the outside width, until it is cut.",
+        "front_long", "Length of the front", "The same as the outside width, until it is cut.",
         lambda outside: outside, "outside", part="front", shown=False,
     ),
     size(
@@ -93,15 +95,15 @@ ASIDE = (
         lambda outside: outside, "outside", part="back", shown=False,
     ),
     size(
-        "second_back", "Second side, back edge", "The same as on the first side, until it is cut.",
+        "second_back", "Back edge of the second side", "The same as on the first side, until it is cut.",
         lambda back_height: back_height, "back_height", part="second side", shown=False,
     ),
     size(
-        "second_front", "Second side, front edge", "The same as on the first side, until it is cut.",
+        "second_front", "Front edge of the second side", "The same as on the first side, until it is cut.",
         lambda front_height: front_height, "front_height", part="second side", shown=False,
     ),
     size(
-        "second_deep", "Second side, back to front", "The same as on the first side, until it is cut.",
+        "second_deep", "Depth of the second side", "The same as on the first side, until it is cut.",
         lambda depth: depth, "depth", part="second side", shown=False,
     ),
     size(

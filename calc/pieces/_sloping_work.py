@@ -4,6 +4,7 @@ from typing import Any
 
 from calc import trig
 from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
+from calc.pieces._sloping_hinges import hinges_to_lid
 
 
 def under_strip(front_height: Any, back_thickness: Any, angle: Any) -> Any:
@@ -47,8 +48,8 @@ def back_to_bottom(nails: str, wood: str, spacing: Any, back_thickness: Any, bot
 
 
 def strip_to_sides(nails: str, wood: str, spacing: Any, lid_thickness: Any, under_strip: Any) -> Row:
-    """Through the fixed strip into the tops of the sides: two nails to each."""
-    return joint("Strip to sides", nail(nails, wood, lid_thickness, under_strip), (0, 0), spacing, END)
+    """Through the fixed strip into the tops of the sides: one nail to each, since all stand on one line."""
+    return joint("Strip to sides", nail(nails, wood, lid_thickness, under_strip), (0,), spacing, END)
 
 
 def back_to_strip(
@@ -76,8 +77,9 @@ JOINTS = (
     strip_to_sides,
     back_to_strip,
     battens_to_lid,
+    hinges_to_lid,
 )
-"""Every nailed joint, in the order of assembly."""
+"""Every joint, in the order of assembly."""
 
 
 def jointed(
@@ -89,7 +91,8 @@ def jointed(
     strip_to_sides: Row,
     back_to_strip: Row,
     battens_to_lid: Row,
+    hinges_to_lid: Row,
 ) -> list[Row]:
-    """Every nailed joint: the nail, its hole, how many, and whether glue helps."""
+    """Every joint: its nail or screw, the hole for it, how many, and whether glue helps."""
     first = [front_to_sides, sides_to_bottom, front_to_bottom, back_to_sides, back_to_bottom]
-    return [*first, strip_to_sides, back_to_strip, battens_to_lid]
+    return [*first, strip_to_sides, back_to_strip, battens_to_lid, hinges_to_lid]

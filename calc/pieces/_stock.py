@@ -15,12 +15,16 @@ if TYPE_CHECKING:
 def boards(cut_list: Sequence["Part"], stock_width: Any, kerf: Any) -> list[dict[str, Any]]:
     """The stock to cut the parts from, a row for each thickness: a run of board of the stock's width.
 
-    The run is put up to the next whole millimetre, so that it can be bought, and priced exactly.
+    Parts of one width and thickness share a width of stock, longest first. The run is put up to the next whole
+    millimetre, so that it can be bought, and priced exactly.
     """
-    runs: dict[Any, Any] = {}
+    alike: dict[tuple[Any, Any], list[Part]] = {}
     for part in cut_list:
         if part.blank:
-            runs[part.thickness] = runs.get(part.thickness, 0) + _run(part, stock_width, kerf)
+            alike.setdefault((part.thickness, part.width), []).append(part)
+    runs: dict[Any, Any] = {}
+    for (thick, width), parts in alike.items():
+        runs[thick] = runs.get(thick, 0) + _run(parts, width, stock_width, kerf)
     return [
         {"count": 1, "thickness": thick, "width": stock_width, "length": Fraction(math.ceil(long))}
         for thick, long in runs.items()
@@ -37,8 +41,8 @@ def cost(bought: Values, price: Any) -> Any:
     return None if price is None else bought["to_buy"] * price
 
 
-def _run(part: "Part", stock_width: Any, kerf: Any) -> Any:
-    """How much board one kind of part takes: a length for each strip, narrow parts side by side, a saw cut for each."""
-    across = max(1, math.floor((stock_width + kerf) / (part.width + kerf)))
-    lengths = part.count * part.strips if part.strips > 1 else math.ceil(part.count / across)
-    return lengths * (part.length + kerf)
+def _run(parts: Sequence["Part"], width: Any, stock_width: Any, kerf: Any) -> Any:
+    """The board that parts of one width take: a length for each strip, narrow ones side by side, a saw cut for each."""
+    across = max(1, math.floor((stock_width + kerf) / (width + kerf)))
+    longest = [long for part in parts for long in [part.blank_long or part.length] * part.count * (part.strips or 1)]
+    return sum(long + kerf for long in sorted(longest, reverse=True)[::across])

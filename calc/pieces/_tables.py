@@ -4,7 +4,8 @@ from collections.abc import Callable, Sequence
 
 from calc.building.size import Table
 from calc.declare import Answer, Values
-from calc.pieces._joints import shopping
+from calc.pieces._joints import NAILED, SCREWED, shopping
+from calc.pieces._order import Step, sure
 from calc.pieces._part import rows
 
 
@@ -43,8 +44,8 @@ def parts_table(help: str) -> Table:
     )
 
 
-def order_table(work: Callable[[Values], Sequence[Values]]) -> Table:
-    """The order of work."""
+def order_table(work: Callable[[Values], Sequence[Step]], may_lack: Sequence[str] = ()) -> Table:
+    """The order of work. Where one of the sizes it may lack is not known, only the steps set by that are left out."""
     return table(
         "order",
         "Order of work",
@@ -55,7 +56,7 @@ def order_table(work: Callable[[Values], Sequence[Values]]) -> Table:
             "second": ("Second setting", "length"),
             "angle": ("Angle", "angle"),
         },
-        work,
+        lambda v: sure(work, v, may_lack),
         "Across the grain before along it.",
     )
 
@@ -84,5 +85,11 @@ NAILS = table(
     "nail_list",
     "Nails to buy",
     {"nail": ("Nail", "text"), "length": ("Length", "length"), "count": ("Count", "count")},
-    lambda v: shopping(v["jointed"]),
+    lambda v: shopping(v["jointed"], NAILED),
+)
+SCREWS = table(
+    "screw_list",
+    "Screws to buy",
+    {"nail": ("Screw", "text"), "length": ("Length", "length"), "count": ("Count", "count")},
+    lambda v: shopping(v["jointed"], SCREWED),
 )

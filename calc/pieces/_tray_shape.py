@@ -74,8 +74,19 @@ def _edges(part: Values, low: Any, height: Any) -> Values:
 
 
 def longest(edges: Values) -> Any:
-    """The longest of four edges: the length to saw the part to."""
+    """The longest of four edges: how far the finished part reaches."""
     return max(edges[name] for name in CORNERS)
+
+
+def blank_over(around: Values, edges: str, height: Any, low: Any, lean: Any, side_thickness: Any) -> Any:
+    """How much longer than its outer top arris a side is while its edges are square; nothing where that is the longest.
+
+    An edge planed level loses its inner top arris, which stood the thickness times sin(lean) higher than the rim and is
+    the longest of a butted side.
+    """
+    taken = side_thickness * trig.sin(lean) if edges == "level" else 0
+    gains = (around["inside_top"] - around["inside_bottom"]) / (height - low)
+    return max(0, around["inside_top"] + gains * taken - around["outside_top"])
 
 
 def mean(edges: Values) -> Any:

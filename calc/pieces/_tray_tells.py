@@ -18,7 +18,7 @@ def edges(v: Values) -> Sequence[Values]:
 
 
 TABLES = (
-    parts_table("Longest edges and widths to rip; the angle is that of the ends' line, of the bottom's edges."),
+    parts_table("Longest finished edges, widths to rip; the angle is that of the ends' line, of the bottom's edges."),
     table(
         "side_edges",
         "Edges of the finished sides",

@@ -16,13 +16,13 @@ YIELDS = {
     # A side sawn short makes the tray shorter, as long as the bottom is open; then the bottom sits higher or lower.
     "long_side": Yield(
         by=("long", "bottom_up"),
-        over="is {} too long for its bottom, along its longest edge",
-        under="is {} too short for its bottom, along its longest edge",
+        over="is {} too long for its bottom, along its outer top arris",
+        under="is {} too short for its bottom, along its outer top arris",
     ),
     "end_side": Yield(
         by=("wide", "bottom_up"),
-        over="is {} too long for its bottom, along its longest edge",
-        under="is {} too short for its bottom, along its longest edge",
+        over="is {} too long for its bottom, along its outer top arris",
+        under="is {} too short for its bottom, along its outer top arris",
     ),
     "second_long": Yield(
         by=("long",),
@@ -50,11 +50,11 @@ YIELDS = {
     "bottom_long": Yield(
         by=("long", "bottom_up"),
         over="is {} too long to go down between the ends",
-        under="is {} short and leaves gaps at the ends, both together",
+        under="is {} too short and leaves gaps at the ends, both together",
     ),
     "bottom_wide": Yield(
         by=("wide", "bottom_up"),
         over="is {} too wide to go down between the long sides",
-        under="is {} narrow and leaves gaps at the long sides, both together",
+        under="is {} too narrow and leaves gaps at the long sides, both together",
     ),
 }

@@ -4,11 +4,12 @@ from calc.building.piece import Piece
 from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.discover import find
-from calc.pieces._box_cautions import CAUTIONS, SOURCES
+from calc.pieces._box_cautions import CAUTIONS, SOURCES, wide_bottom
 from calc.pieces._flat_asks import GIVENS
 from calc.pieces._flat_figure import figure
 from calc.pieces._flat_sizes import ANSWERS, STEPS
 from calc.pieces._flat_solids import MEETINGS, solids
+from calc.pieces._joints import SCREWED
 
 
 def proof(v: Values) -> dict[str, float]:
@@ -84,6 +85,11 @@ SUM = Piece(
     ),
     cautions=(
         *CAUTIONS,
+        wide_bottom("along the front and at the middle of the sides only"),
+        Caution(
+            "No screw sold reaches through a batten and stays inside the lid: give a thicker lid, or other battens.",
+            lambda v: any(row["length"] is None and row["by"] == SCREWED for row in v["joints"]),
+        ),
         Caution("No glue under a batten: held fast across its grain the lid splits or bows.", source="common practice"),
         Caution(
             "The overhang is less than a finger can lift by: cut two hollows under the lid's ends, or give more.",

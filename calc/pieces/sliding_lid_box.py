@@ -4,7 +4,7 @@ from calc.building.piece import Piece
 from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source, Values
 from calc.discover import find
-from calc.pieces._box_cautions import CAUTIONS, SOURCES
+from calc.pieces._box_cautions import CAUTIONS, SOURCES, wide_bottom
 from calc.pieces._sliding_asks import GIVENS
 from calc.pieces._sliding_figure import figure
 from calc.pieces._sliding_sizes import ANSWERS, STEPS
@@ -80,6 +80,7 @@ SUM = Piece(
     sources=(*SOURCES, Source("Play of a tongue, room left at the dampest, thumb notch", "", "common practice")),
     cautions=(
         *CAUTIONS,
+        wide_bottom("along one side and at the middle of front and back only"),
         Caution(
             "At its driest so little of the lid is held that it may drop out of one groove: cut the grooves deeper.",
             lambda v: v["hold"] < 2,

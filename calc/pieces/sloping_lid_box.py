@@ -4,6 +4,7 @@ from calc.building.piece import Piece
 from calc.building.size import Match
 from calc.declare import AnyOf, Carry, Caution, Example, Source
 from calc.pieces._cautions import ALWAYS, DUST, NAVY, NO_NAIL_HOLDS, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up
+from calc.pieces._joints import SCREWED
 from calc.pieces._sloping_asks import GIVENS
 from calc.pieces._sloping_figure import figure
 from calc.pieces._sloping_proof import proof
@@ -96,6 +97,10 @@ SUM = Piece(
         REMEMBERED_NAIL,
         UNKNOWN_NAIL,
         NO_NAIL_HOLDS,
+        Caution(
+            "No screw of this number stays inside the lid under its hinges: choose thinner leaves, or rivet them.",
+            lambda v: any(row["length"] is None and row["by"] == SCREWED for row in v["joints"]),
+        ),
     ),
     limits_of="One box with square corners, 1° to 60° of slope, the sides between back and front, the bottom between "
     "all four, the lid in one slope on two battens. It says nothing of strength or of what the wall will bear.",

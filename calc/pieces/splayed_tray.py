@@ -19,14 +19,14 @@ def proof(v: Values) -> dict[str, float]:
     """Planes in space, and the corners where three of them meet: edges, wood and room come out of those alone."""
     parts: dict[str, Solid] = {one.part: one for one in solids(v)}
     wood = sum(volume(one) for one in solids(v))
-    edge = {name: _reach(one, 1 if name != "End" else 0) for name, one in parts.items()}
+    edge = {name: _outer_top(one, 1 if name != "End" else 0) for name, one in parts.items()}
     rim, turn = float(v["height"] - v["floor_up"]), math.radians(float(v["lean"]))
     bottom = parts["Bottom"]
     floor = [spot for face in bottom.faces for spot in face if abs(spot[2] - float(v["floor_up"])) < 1e-6]
     square = -math.cos(math.radians(float(v["dihedral"])))
     return {
-        "a long side reaches as far as it is sawn": edge["Long side"] / float(v["long_side"]) - 1,
-        "an end reaches as far as it is sawn": edge["End"] / float(v["end_side"]) - 1,
+        "a long side's outer top arris is as long as it is marked": edge["Long side"] / float(v["long_side"]) - 1,
+        "an end's outer top arris is as long as it is marked": edge["End"] / float(v["end_side"]) - 1,
         "the wood between the planes is the wood answered": wood / float(v["wood_volume"]) - 1,
         "the floor is as long as was asked": 2 * max(y for _, y, _ in floor) / float(v["long"]) - 1,
         "the floor is as wide as was asked": 2 * max(x for x, _, _ in floor) / float(v["wide"]) - 1,
@@ -35,8 +35,11 @@ def proof(v: Values) -> dict[str, float]:
     }
 
 
-def _reach(solid: Solid, axis: int) -> float:
-    along = [spot[axis] for face in solid.faces for spot in face]
+def _outer_top(solid: Solid, axis: int) -> float:
+    """How long a side is along the arris that stands farthest out."""
+    spots = [spot for face in solid.faces for spot in face]
+    far = max(abs(spot[1 - axis]) for spot in spots)
+    along = [spot[axis] for spot in spots if abs(spot[1 - axis]) > far - 1e-6]
     return max(along) - min(along)
 
 

@@ -99,7 +99,7 @@ SUM = Piece(
             lambda v: CHECK in v["figure_from"],
         ),
         REMEMBERED_NAIL,
-        none_holds("no nail", "or use screws there"),
+        none_holds("or use screws there"),
         REMEMBERED,
     ),
     limits_of="One straight board between two ends alike, flush with their front edges, evenly loaded. The sag is that "

@@ -126,7 +126,8 @@ SUM = Sum(
             name="parts",
             label="Parts",
             kind="rows",
-            help="Edges of the finished parts; the stock is as long as the longest.",
+            help="Edges of the finished parts. Sawn with square edges, a butted side has its longest arris inside, "
+            "above the top: allow for it in the stock.",
             columns=(
                 Answer(name="part", label="Part", kind="text"),
                 Answer(name="count", label="Count", kind="count"),

@@ -70,3 +70,36 @@ def test_a_slot_lets_the_lid_move_as_far_as_it_goes_there() -> None:
     v = BOX.plain.values
     assert v["slot_long"] == pytest.approx(0.138 * 25.4 + 2 * float(v["lid_moves"]) * 43 / 176)
     assert not math.isclose(float(v["lid_moves"]), 0)
+
+
+def test_like_parts_share_a_width_of_stock() -> None:
+    """On paper: of 180 mm stock, two 72 mm walls lie side by side. Front and back take 244 once, the sides 152 once,
+    then 231 of bottom, 256 of lid and 136 of battens: 1019, and five saw cuts of 1.5 mm."""
+    assert [row["length"] for row in BOX.answer()["buy"]] == [1027]
+
+
+def test_nails_and_screws_are_counted_as_they_are_bought() -> None:
+    """The nails in all are those on the list to buy; the six screws of two battens are on a list of their own."""
+    result = BOX.answer()
+    assert result["nail_count"] == sum(row["count"] for row in result["nail_list"])
+    assert not any("screw" in row["nail"] for row in result["nail_list"])
+    assert [row["count"] for row in result["screw_list"]] == [6]
+
+
+def test_a_lid_too_thin_for_screws_says_what_to_do_and_screws_nothing() -> None:
+    """Through 3 mm into 3 mm with 2 mm left over a screw would be 3 to 4 mm long; the shortest sold is 1/4 in."""
+    result = BOX.answer(batten_thickness="3 mm", lid_thickness="3 mm")
+    told = [one.say for one in result.cautions]
+    assert any("give a thicker lid" in say for say in told)
+    assert not any("wire brads" in say for say in told)
+    assert not any("crew the battens" in row["do"] for row in result["order"])
+    assert "settle how the battens are held" in result["order"][-1]["do"]
+    assert result["screw_list"] == []
+
+
+def test_the_battens_are_bored_to_clear_their_screws_and_slotted_by_what_can_be_measured() -> None:
+    """A No. 6 screw is 0.138 in thick, 3.51 mm: 3.6 mm clears it. The slot's own length is told, not half its play."""
+    result = BOX.answer()
+    step = next(row for row in result["order"] if "slots" in row["do"] and "Bore" in row["do"])
+    assert step["second"] == result["slot_long"] > 0.138 * 25.4
+    assert result["clear_drill"].startswith("3.6 mm")

@@ -36,5 +36,14 @@ def test_walls_of_unlike_height_are_told() -> None:
     first = ("front_high", "72")
     assert not says(BOX.cut(first, ("back_high", "71.9")))
     after = BOX.cut(first, ("back_high", "71.5"))
-    assert says(after) == ["The back is 0.50 mm less than the other."]
+    assert says(after) == ["The back is 0.50 mm lower than the other."]
     assert [one.fits for one in alike(after)] == [False, True, True]
+
+
+def test_battens_without_room_side_by_side_leave_the_rest_of_the_order() -> None:
+    """Two 30 mm battens and twice 2 mm want 64 inside: at 60 only the step that marks them on the lid is left out."""
+    whole = [row["do"] for row in BOX.plain.values["order"]]
+    narrow = [row["do"] for row in BOX.cut(("width", "60 mm")).values["order"]]
+    assert [do for do in whole if do not in narrow] == [
+        "Mark the battens on the lid: in from its ends, in from its edges"
+    ]

@@ -70,3 +70,19 @@ def test_across_the_grain_comes_before_along_it() -> None:
     across = [at for at, tool in enumerate(tools) if tool in ("crosscut saw", "tenon saw, chisel")]
     assert max(across) < tools.index("rip saw, plane") < tools.index("plough plane")
     assert tools.index("rabbet plane") < tools.index("rip saw, plane")
+
+
+def test_a_lid_asked_to_stand_out_is_not_planed_flush() -> None:
+    """The last step planes the lid's end where its overhang has it; without one, flush."""
+    flush, out = (BOX.answer(overhang=past)["order"][-1] for past in ("0 mm", "12 mm"))
+    assert "flush" in flush["do"]
+    assert flush["setting"] is None
+    assert "flush" not in out["do"]
+    assert out["setting"] == 12
+
+
+def test_a_wide_bottom_is_nailed_where_it_does_not_hinder_the_wood() -> None:
+    """Its grain runs back to front and it is glued to one side, so that it moves from side to side: front and back may
+    hold it in the middle only. Common practice, no source."""
+    told = [one.say for one in BOX.answer(width="300 mm").cautions]
+    assert any("along one side and at the middle of front and back only" in say for say in told)

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from examples import Example, says
+from examples import Example, offers, says
 
 from calc.building.gaps import alike
 
@@ -50,5 +50,18 @@ def test_grooves_that_do_not_meet_are_told() -> None:
     first = ("lip", "6")
     assert not says(BOX.cut(first, ("second_lip", "6.1")))
     after = BOX.cut(first, ("second_lip", "6.5"))
-    assert says(after) == ["The second side has its groove 0.50 mm more than the other."]
+    assert says(after) == ["The second side has its groove 0.50 mm lower than the other."]
     assert [one.fits for one in alike(after)] == [True, False, True, True]
+
+
+def test_a_groove_too_low_wants_a_new_side_and_one_too_high_is_planed() -> None:
+    """The floor of a groove stands 58 - 6 - 6 = 46 mm above the table: at a lip of 6.6 it is 45.4, whatever is planed
+    off the top, and at 5.4 it is 46.6, which a shaving off its lower edge brings down."""
+    walls = [("side_high", "58"), ("second_high", "58"), ("back_high", "58"), ("front_high", "46"), ("lip", "6")]
+    for name, part in (("second_lip", "second side"), ("back_lip", "back")):
+        low, high = (offers(BOX.cut(*walls, (name, size))) for size in ("6.6", "5.4"))
+        assert low[0] == f"Make the {part} again, with the wood above the groove of the {part} 6 mm"
+        assert high == [f"Take 0.60 mm more out of the {part}", "Leave it as it is"]
+        assert low[1:] == ["Leave it as it is"]
+    first = offers(BOX.cut(*walls[:4], ("lid_thickness", "12"), ("lip", "5")))
+    assert first[0] == "Take 1.00 mm more out of the side"

@@ -186,3 +186,21 @@ def test_upright_sides_have_no_slanting_cut_to_warn_of() -> None:
     assert (upright["face_cut"], upright["level_bevel"]) == (0, 0)
     assert "slanting" not in upright.text
     assert "slanting" in leaning.text
+
+
+def test_a_butted_side_is_longest_where_it_is_planed_away() -> None:
+    """Its square-edged stock is cut by the planes of its neighbours: the inner top arris, above the rim, is longer than
+    any edge of the finished part, which is said beside them."""
+    lean, thick, high = 15.0, 12.0, 90.0
+    box = calc.answer(
+        "splay", joint="butt", size="170 mm", other="260 mm", lean="15", height="90 mm", thickness="12 mm"
+    )
+    near, end = face(0, lean, 85), outer(face(90, lean, 130), thick)
+    level = (np.array([0.0, 0.0, 1.0]), high + thick * math.sin(math.radians(lean)))
+    blank = 2 * meet(near, end, level)[1]
+    finished = max(value for name, value in box["parts"][-1].items() if name.startswith(("inside", "outside")))
+    assert blank - float(finished) == pytest.approx(
+        2 * thick * math.sin(math.radians(lean)) * math.tan(math.radians(lean))
+    )
+    told = {one.name: one.help for one in box.sum.answers}
+    assert "allow for it in the stock" in told["parts"]

@@ -53,3 +53,10 @@ def test_a_second_side_unlike_the_first_says_so() -> None:
     assert says(TRAY.cut(*first, ("long", "260"), longer[1])) == [
         "The second long side is 1.00 mm longer than the first."
     ]
+
+
+def test_a_bottom_that_leaves_gaps_is_too_short_or_too_narrow() -> None:
+    """Both come out 2 mm less than they were to be, and only 3 mm are there to sink: it is said as at the bench."""
+    made = TRAY.as_worked_out("long_side", "end_side", "side_wide")
+    for name, size, words in (("bottom_long", "258", "too short"), ("bottom_wide", "168", "too narrow")):
+        assert any(f" {words} and leaves gaps" in say for say in says(TRAY.cut(*made, (name, size))))

@@ -15,6 +15,7 @@ from shapely.geometry import LineString
 from wood import body
 
 from calc.declare import Values
+from calc.drawing.solid import Solid
 
 TRAY = Example("splayed-tray")
 TRAYS = st.fixed_dictionaries(
@@ -119,3 +120,79 @@ def drill(v: Values, way: int) -> manifold3d.Manifold:
     level = float(v["height"]) - down * math.cos(lean)
     out = float(v["top_long"]) / 2 - down * math.sin(lean)
     return both.rotate([-way * (90 + float(v["lean"])), 0, 0]).translate([0, way * out, level])
+
+
+def outer_top(solid: Solid, along: int) -> np.ndarray:
+    """The two ends of a side's arris that stands farthest out: the top one of its outer face."""
+    spots = np.unique(np.round([spot for face in solid.faces for spot in face], 9), axis=0)
+    out = np.abs(spots[:, 1 - along])
+    return spots[out > out.max() - 1e-6]
+
+
+def across(solid: Solid, along: int, thick: float) -> float:
+    """How long a side with square edges is along the arris straight through the board from its outer top one.
+
+    That arris goes on until it meets the planes of the sawn ends, each by three corners of the end's face.
+    """
+    arris = outer_top(solid, along)
+    inner = np.array(solid.faces[0])
+    square = np.cross(inner[1] - inner[0], inner[2] - inner[0])
+    square /= np.linalg.norm(square)
+    start = arris[0] - thick * square * np.sign((arris[0] - inner[0]) @ square)
+    way = np.eye(3)[along]
+    reaches = []
+    for end in map(np.array, solid.faces[4:6]):
+        normal = np.cross(end[1] - end[0], end[2] - end[0])
+        reaches.append((end[0] - start) @ normal / (way @ normal))
+    return float(abs(reaches[0] - reaches[1]))
+
+
+@given(TRAYS)
+def test_sides_are_marked_along_the_outer_top_arris(givens: dict[str, Any]) -> None:
+    """The lengths to mark are those of the solids along the arris farthest out, whatever the corners and the edges."""
+    v = TRAY.of(**givens | {"handles": "none"})
+    assert TRAY.piece.solids
+    for solid in TRAY.piece.solids(v)[:4]:
+        name, along = ("long_side", 1) if solid.part == "Long side" else ("end_side", 0)
+        arris = outer_top(solid, along)
+        assert np.ptp(arris[:, along]) == pytest.approx(float(v[name]), abs=1e-6)
+
+
+@given(TRAYS)
+def test_the_blank_is_as_long_as_its_longest_arris(givens: dict[str, Any]) -> None:
+    """Sawn with square edges, a side is longest along its outer top arris or along the one straight through from it."""
+    v = TRAY.of(**givens | {"handles": "none"})
+    assert TRAY.piece.solids
+    for solid in TRAY.piece.solids(v)[:4]:
+        name, along = ("long", 1) if solid.part == "Long side" else ("end", 0)
+        longest = max(np.ptp(outer_top(solid, along)[:, along]), across(solid, along, float(v["side_thickness"])))
+        assert longest == pytest.approx(float(v[f"{name}_blank"]), abs=1e-6)
+
+
+@given(TRAYS)
+def test_the_board_to_buy_is_as_long_as_the_blanks(givens: dict[str, Any]) -> None:
+    """Where each side takes a width of stock to itself, the run of its thickness has room for two of each blank."""
+    v = TRAY.of(**givens | {"stock_width": givens["height"] + 60, "height": givens["height"]})
+    runs = {row["thickness"]: row["length"] for row in v["buy"]}
+    if 2 * v["blank_wide"] > v["stock_width"] >= v["blank_wide"]:
+        assert runs[v["side_thickness"]] >= 2 * (v["long_blank"] + v["end_blank"])
+
+
+@given(TRAYS)
+def test_a_level_nail_at_its_line_meets_the_middle_of_the_bottoms_edge(givens: dict[str, Any]) -> None:
+    """Measured up the outer face of the solid from its lower arris, the nail line lies level with the bottom's middle.
+
+    Level through the side, a nail passes the thickness over cos(lean); square to it, it would rise as it goes in.
+    """
+    v = TRAY.of(**givens | {"handles": "none"})
+    assert TRAY.piece.solids
+    *sides, bottom = TRAY.piece.solids(v)
+    levels = [spot[2] for face in bottom.faces for spot in face]
+    outer = np.array(sides[0].faces[1])
+    foot, top = outer[outer[:, 2].argmin()], outer[outer[:, 2].argmax()]
+    up = (top - foot) * (1, 0, 1)
+    there = foot + up / np.linalg.norm(up) * float(v["nail_line"])
+    assert there[2] == pytest.approx((min(levels) + max(levels)) / 2, abs=1e-6)
+    wall = float(v["side_thickness"]) / math.cos(math.radians(float(v["lean"])))
+    held = [row["held"] for row in v["joints"] if row["length"] is not None]
+    assert [float(one) for one in held] == pytest.approx([wall] * len(held))
