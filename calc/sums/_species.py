@@ -1,5 +1,6 @@
 """Woods by common and botanical name, and what the tables say of each; what they do not say is not made up."""
 
+from collections.abc import Mapping
 from fractions import Fraction
 from functools import cache
 
@@ -33,9 +34,8 @@ def asked(help: str = "Search by a part of its common or botanical name: white a
 
 
 @cache
-def _figures() -> dict[tuple[str, str], Figure]:
-    rows = tables.rows("species")
-    return {(row["species"], row["quantity"]): tables.figure(row, scale=_scale(row["unit"])) for row in rows}
+def _rows() -> dict[tuple[str, str], Mapping[str, str]]:
+    return {(row["species"], row["quantity"]): row for row in tables.rows("species")}
 
 
 def _scale(unit: str) -> Fraction | int:
@@ -45,7 +45,8 @@ def _scale(unit: str) -> Fraction | int:
 def figure(key: str, quantity: str) -> Figure | None:
     """What the tables say of a wood: coefficients a percent of moisture, shrinkage in percent, specific gravity,
     stiffness in megapascals; None where they say nothing."""
-    return _figures().get((names()[key][0], quantity)) if key in names() else None
+    row = _rows().get((names()[key][0], quantity)) if key in names() else None
+    return None if row is None else tables.figure(row, scale=_scale(row["unit"]))
 
 
 def missing(key: str, what: str, field: str, takes: str = "") -> Refusal:

@@ -43,7 +43,8 @@ class Figure:
 def rows(name: str) -> tuple[Mapping[str, str], ...]:
     """Every row of a table by column name, as text; FileNotFoundError when there is no such table."""
     text = resources.files(__name__).joinpath(f"{name}.csv").read_text("utf-8")
-    return tuple(csv.DictReader(text.splitlines()))
+    columns, *lines = csv.reader(text.splitlines())
+    return tuple(dict(zip(columns, line, strict=True)) for line in lines)
 
 
 def figure(row: Mapping[str, str], column: str = "value", scale: Fraction | int = 1) -> Figure:

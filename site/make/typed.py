@@ -21,7 +21,9 @@ from make import slow
 from make.timing import LONGEST, OFTEN, visitor
 
 TIMES = 8
-QUIET = 300  # milliseconds: Python has answered for what came in the address by then
+QUIET = 50  # milliseconds from one look to the next
+ANSWERED = "performance.getEntriesByName('answered').length > 0"
+"""Said by the thread once it has answered for what came in the address; a keystroke before that waits for it."""
 TYPE = """async ([field, answer, texts]) => {
   const input = document.querySelector(field);
   const figure = () => document.querySelector(answer)?.textContent;
@@ -116,7 +118,8 @@ def _times(someone: BrowserContext, host: str, one: Typing) -> list[float]:
     page = someone.new_page()
     page.goto(f"{host}ours/{one.sum}.html#{one.query}")
     page.wait_for_selector(".status.ready, .offline", timeout=LONGEST)
-    page.wait_for_timeout(QUIET)
+    while not page.workers[0].evaluate(ANSWERED):
+        page.wait_for_timeout(QUIET)
     times: list[float] = page.evaluate(TYPE % OFTEN, [one.field, one.answer, one.texts])
     page.close()
     return times

@@ -23,9 +23,11 @@ export function makeActs(store, { ask, settled, renew, put: build, piece }) {
   const put = (change) => {
     const { sum, entry } = store.get();
     const next = change(entry);
-    store.set({ entry: next });
+    store.together(() => {
+      store.set({ entry: next });
+      ask();
+    });
     keep(`entry:${sum?.id}`, next).then((kept) => kept || store.set({ keeps: false }));
-    ask();
   };
   const sum = () => /** @type {import("./shapes").Sum} */ (store.get().sum);
   /** A piece takes it as an entry of its own, a sum in its fields. @param {(kept: Kept) => Kept} built @param {(entry: Entry) => Entry} change */

@@ -52,10 +52,12 @@ export function makeAnswering(store, python) {
 
   /** @param {string} key @param {Result} answer */
   function answered(key, answer) {
-    store.set({ shown: { key, answer, kept: false }, refusals: [], fault: "" });
+    store.together(() => {
+      store.set({ shown: { key, answer, kept: false }, refusals: [], fault: "" });
+      remember(store);
+    });
     const { sum, catalogue } = store.get();
     keep(`answer:${sum?.id}`, { version: catalogue.version, key, answer });
-    remember(store);
     rest(() => store.set({ spoken: mainOf(answer) }));
   }
 

@@ -49,9 +49,11 @@ export function makeBuilding(store, python, save) {
     const { kept } = store.get();
     if (!kept) return;
     const next = stamped(change(kept));
-    stand(next);
-    save(next, kept.rev);
-    ask();
+    store.together(() => {
+      stand(next);
+      save(next, kept.rev);
+      ask();
+    });
   }
 
   /** Ask until all that waits is taken up, and what is shown is how the piece stands. */
@@ -79,7 +81,7 @@ export function makeBuilding(store, python, save) {
     const reply = await python({ op: "piece", sum: sum.id, record, bench, do: acts(kept, next, sum) });
     if (store.get().kept?.id !== kept.id) return true;
     if (reply.fault) return lost(reply.fault);
-    took(next, reply);
+    store.together(() => took(next, reply));
     return true;
   }
 

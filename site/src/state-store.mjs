@@ -1,6 +1,7 @@
 /**
  * The one place where the state is held. Until it is begun, changes are gathered and nothing is drawn. A change made while
- * the page is being drawn (a field that is taken away gives up the caret) is drawn after that, never within.
+ * the page is being drawn (a field that is taken away gives up the caret) is drawn after that, never within; changes made
+ * together are drawn once, when all of them are made.
  * @typedef {import("./shapes").State} State
  */
 
@@ -9,11 +10,12 @@ export function makeStore(paint) {
   let state = /** @type {State} */ ({});
   let begun = false;
   let painting = false;
+  let gathering = false;
   let again = false;
 
   function draw() {
     again = true;
-    if (!begun || painting) return;
+    if (!begun || painting || gathering) return;
     painting = true;
     try {
       for (; again; paint(state)) again = false;
@@ -27,6 +29,17 @@ export function makeStore(paint) {
     set(change) {
       state = { ...state, ...change };
       draw();
+    },
+    /** Several changes, and what is to be asked of Python meanwhile, before the page is drawn once. @param {() => void} changes */
+    together(changes) {
+      if (gathering) return changes();
+      gathering = true;
+      try {
+        changes();
+      } finally {
+        gathering = false;
+        if (again) draw();
+      }
     },
     /**
      * The first state; what was set before stands.

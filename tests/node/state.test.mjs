@@ -38,3 +38,28 @@ test("a drawing that fails does not stop the next", () => {
   store.set({ page: "two" });
   assert.deepEqual(drawn, ["two"]);
 });
+
+test("changes made together are drawn once, after what was asked meanwhile", () => {
+  const steps = [];
+  const store = makeStore(({ rise, run }) => steps.push(`draw ${rise} ${run}`));
+  store.begin({});
+  store.together(() => {
+    store.set({ rise: 3 });
+    store.together(() => store.set({ run: 12 }));
+    steps.push("ask");
+  });
+  assert.deepEqual(steps, ["ask", "draw 3 12"]);
+});
+
+test("changes made together that fail half way are drawn as far as they went", () => {
+  const drawn = [];
+  const store = makeStore(({ rise }) => drawn.push(rise));
+  store.begin({});
+  const failing = () => {
+    store.set({ rise: 3 });
+    throw new Error("no");
+  };
+  assert.throws(() => store.together(failing));
+  store.together(() => {});
+  assert.deepEqual(drawn, [3]);
+});

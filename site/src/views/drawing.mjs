@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { whenChanged } from "./unchanged.mjs";
 
 const TAGS = new Set(["g", "line", "polyline", "polygon", "circle", "path", "text", "rect"]);
 const ATTRIBUTES = new Set([
@@ -27,11 +28,14 @@ const ATTRIBUTES = new Set([
 const LOWEST = 210;
 
 /** @typedef {import("../shapes").Figure} Figure */
+/** @typedef {{ figure: Figure, sheet: Figure, held: string, touch: (name: string) => void, name?: string }} Sheet */
 
 /** The figure, to scale; touching a dimension calls `touch` with its name. `held` is the dimension in hand. The sheet keeps the
- * size that `sheet` gives it whatever is drawn on it, so that nothing below moves while numbers are typed.
- * @param {{ figure: Figure, sheet: Figure, held: string, touch: (name: string) => void, name?: string }} props */
-export function Drawing({ figure, sheet, held, touch, name = "figure" }) {
+ * size that `sheet` gives it whatever is drawn on it, so that nothing below moves while numbers are typed. */
+export const Drawing = whenChanged(drawn);
+
+/** @param {Sheet} props */
+function drawn({ figure, sheet, held, touch, name = "figure" }) {
   const tall = Math.max(LOWEST, sheet.height);
   const told = {
     class: "drawing",

@@ -60,10 +60,13 @@ function isForm(changed) {
   return !!changed && !changed.at.startsWith("cut:");
 }
 
+/** Nothing there is to be touched. */
+function noTouch() {}
+
 /** The piece taken apart, to the same scale throughout.
  * @param {{ figure: import("../shapes").Figure, sheet: import("../shapes").Figure, how: string }} props `how` it stands to what is in the fields */
 function Apart({ figure, sheet, how }) {
-  return h("figure", { class: `board apart ${how}` }, h(Drawing, { figure, sheet, held: "", touch: () => {}, name: "apart" }));
+  return h("figure", { class: `board apart ${how}` }, h(Drawing, { figure, sheet, held: "", touch: noTouch, name: "apart" }));
 }
 
 /** @param {{ sum: import("../shapes").Sum, moments: { id: string, title: string }[] }} props */

@@ -1,5 +1,6 @@
 import { h } from "preact";
 import { Measure, unparted } from "./measure.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {import("../shapes").Answer} Answer */
 
@@ -7,8 +8,11 @@ const FEW = 3;
 const SIZES = new Set(["length", "fine", "angle"]);
 
 /** An answer of several rows, folded under its name: a table where there is room, else a card a row with its sizes large.
- * Rows of few columns stay a table everywhere. @param {{ answer: Answer, open: boolean }} props */
-export function Table({ answer, open }) {
+ * Rows of few columns stay a table everywhere. */
+export const Table = whenChanged(tabled);
+
+/** @param {{ answer: Answer, open: boolean }} props */
+function tabled({ answer, open }) {
   const { name, label, help, columns = [], rows = [] } = answer;
   return h(
     "details",

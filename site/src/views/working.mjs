@@ -1,8 +1,11 @@
 import { h } from "preact";
+import { whenChanged } from "./unchanged.mjs";
 
-/** How the answers were reached: the letters, then the numbers put in, then the result.
- * @param {{ lines: import("../shapes").Line[], open: boolean }} props */
-export function Working({ lines, open }) {
+/** How the answers were reached: the letters, then the numbers put in, then the result. */
+export const Working = whenChanged(worked);
+
+/** @param {{ lines: import("../shapes").Line[], open: boolean }} props */
+function worked({ lines, open }) {
   if (!lines.length) return null;
   return h(
     "details",
@@ -41,9 +44,11 @@ export const BASES = {
   identity: "true by geometry",
 };
 
-/** Where the figures and formulas come from, how far each is to be trusted, and where the sum stops being true.
- * @param {{ sum: import("../shapes").Sum }} props */
-export function Sources({ sum }) {
+/** Where the figures and formulas come from, how far each is to be trusted, and where the sum stops being true. */
+export const Sources = whenChanged(sourced);
+
+/** @param {{ sum: import("../shapes").Sum }} props */
+function sourced({ sum }) {
   return h(
     "section",
     { class: "sources", id: "sources", tabIndex: -1, "aria-labelledby": "sources-title" },
