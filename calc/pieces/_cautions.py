@@ -15,13 +15,13 @@ NAVY = Source(
 )
 ALWAYS = (
     Caution("Keep edges sharp, clamp the work, cut away from yourself, and wear eye protection when you nail."),
-    Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
     Caution(
         "Wood dust harms the lungs, and settled dust the most: plane rather than sand, and keep dust down.",
         source=f"{DUST.work}, {DUST.where}",
     ),
+    Caution("Near an end or edge wood splits: bore every hole, and blunt the point."),
 )
-"""What stands beside every piece that is sawn and nailed."""
+"""What stands beside every piece that is sawn and nailed: what hurts first, since a small screen folds the rest."""
 REMEMBERED_NAIL = Caution(
     "The thickness of a nail here is from memory: measure yours before you bore.",
     lambda v: any(CHECK in row["from"] for row in v["joints"]),

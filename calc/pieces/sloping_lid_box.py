@@ -66,12 +66,12 @@ SUM = Piece(
         ),
     ),
     cautions=(
-        *ALWAYS,
         Caution(
             "This does not say what the box may carry or what a wall will hold: fix it as local practice and "
             "whoever answers for the wall require, and look for cables and pipes first."
         ),
         Caution("A lid falls: see that it stays open by itself, or fit a chain or stop."),
+        *ALWAYS,
         glued_up("Sides or front", ("Side", "Front")),
         Caution(
             "Less than 5 mm of the front is left to nail through at its rabbets.",

@@ -3,8 +3,8 @@ import { h } from "preact";
 /** @typedef {import("../shapes").Caution} Caution */
 
 /** Warnings in sight before the rest is folded, when there are many. */
-const MANY = 4;
-const FIRST = 3;
+const MANY = 5;
+const FIRST = 4;
 
 /** Warnings stand right under the main answer: in words and with a sign, not by a colour alone. Of many the first stand in sight,
  * and how many more there are.
