@@ -36,17 +36,18 @@ export function Misfits({ state, acts }) {
   return h(Gaps, { gaps, says, acts });
 }
 
-/** @param {{ gaps: import("../shapes-piece").Gap[], says: string[], acts: import("../shapes").Acts }} props */
+/** What can be done something about comes first, then what follows from it.
+ * @param {{ gaps: import("../shapes-piece").Gap[], says: string[], acts: import("../shapes").Acts }} props */
 function Gaps({ gaps, says, acts }) {
   if (!gaps.length && !says.length) return null;
   return h(
     "div",
     { class: "cautions misfits", role: "note" },
     h("p", null, h("strong", null, "Mind")),
-    h("ul", null, says.map((say) => h("li", null, say)), gaps.map((gap) => h("li", { key: gap.name }, gap.say,
+    h("ul", null, gaps.map((gap) => h("li", { key: gap.name }, gap.say,
       h("div", { class: "hands" }, gap.choices.map(({ say, name, text }) => name
         ? h("button", { type: "button", class: "key", onClick: () => acts.piece.choose(name, text) }, say)
-        : h("span", { class: "help" }, `Or: ${say.toLowerCase()}.`)))))),
+        : h("span", { class: "help" }, `Or: ${say.toLowerCase()}.`))))), says.map((say) => h("li", null, say))),
   );
 }
 
