@@ -6,13 +6,14 @@ from calc.building.trials import still
 
 
 def contested(settled: Settled) -> list[str]:
-    """The cuts that, had they come first, would make other givens give way than now; none where all cuts fit.
+    """The cuts that, had they come first, would make other givens give way than now; none where no misfit does harm.
 
-    Each calls on a given that a cut which misses calls on as well.
+    Each calls on a given that a cut which misfits calls on as well.
     """
     order = order_of(settled.piece, settled.record, settled.asked, settled.cuts)
     calls = {name: _calls_on(settled, name) for name in order}
-    missing = [name for name in order if not still(settled.misses.get(name, 0))]
+    sizes = settled.piece.sizes
+    missing = [name for name in order if sizes[name].harms(settled.misses.get(name, 0), settled.values)]
     near = [name for name in order if any(calls[name] & calls[one] for one in missing)]
     return [name for name in near if len(near) > 1 and _counts(settled, name, order)]
 

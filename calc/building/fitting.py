@@ -42,6 +42,7 @@ class Fitting:
     def _follow(self, moved: Sequence[str]) -> None:
         """Bring what leads to the cuts up to date after givens have moved."""
         stale = set(self.plan.touched(moved, self.fixed)) - self.fixed
+        self.feeling: dict[tuple[str, str], bool] = {}  # true as long as no given moves
         self.values = {name: one for name, one in self.values.items() if name not in stale}
         self.values |= {name: self.givens[name] for name in moved}
         self.plan.redo(self.lead, self.values, self.plan.typed(self.givens, self.cuts), {})
@@ -105,8 +106,10 @@ class Fitting:
 
     def _feels(self, row: str, name: str) -> bool:
         """Whether a cut does feel it when a given moves: a function may ask for one of which it makes nothing."""
-        here, beside = self.miss(row), self.misses((row,), (name,))((Fraction(self.givens[name]) + PACE,))
-        return here is None or beside is None or not still(beside[0] - here)
+        if (row, name) not in self.feeling:
+            here, beside = self.miss(row), self.misses((row,), (name,))((Fraction(self.givens[name]) + PACE,))
+            self.feeling[row, name] = here is None or beside is None or not still(beside[0] - here)
+        return self.feeling[row, name]
 
     def _fits(self, row: str, missed: Number) -> bool:
         return not self.piece.sizes[row].harms(missed, self.values)

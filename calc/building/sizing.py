@@ -12,6 +12,8 @@ from calc.errors import Refusal
 
 CANNOT = Refusal("it cannot be worked out from these sizes", "change one of the sizes it comes from")
 Worked = Size | Step
+Asked = tuple[frozenset[str], frozenset[str]]
+"""Names asked after, and those that stand fixed meanwhile."""
 
 
 class Unknown(Exception):
@@ -33,8 +35,13 @@ class Plan:
     any_of: AnyOf | None = None
 
     @cached_property
-    def _felt(self) -> dict[tuple[frozenset[str], frozenset[str]], tuple[str, ...]]:
+    def _felt(self) -> dict[Asked, tuple[str, ...]]:
         """What `touched` has found: the steps never change, and the same is asked over and over."""
+        return {}
+
+    @cached_property
+    def _led(self) -> dict[Asked, tuple[Worked, ...]]:
+        """What `leading` has found."""
         return {}
 
     def work_out(self, givens: Values, cuts: Values) -> tuple[dict[str, Any], dict[str, Refusal]]:
@@ -96,6 +103,12 @@ class Plan:
 
     def leading(self, rows: Collection[str], fixed: Collection[str]) -> tuple[Worked, ...]:
         """The steps that the functions of these sizes want first, however long the way; fixed ones need no working."""
+        asked = frozenset(rows), frozenset(fixed)
+        if asked not in self._led:
+            self._led[asked] = self._leading(*asked)
+        return self._led[asked]
+
+    def _leading(self, rows: Collection[str], fixed: Collection[str]) -> tuple[Worked, ...]:
         wanted: set[str] = set()
         found: list[Worked] = []
         for step in reversed(self.steps):

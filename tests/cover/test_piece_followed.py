@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from test_piece_advice import example
 
+from calc.building.contest import contested
 from calc.building.gaps import Gap, alike, gaps
 
 FOLLOWED = [
@@ -58,6 +59,7 @@ def test_an_angle_cut_as_it_is_told_fits(piece: str, name: str) -> None:
     planned = example(piece).values
     angle = (name, f"{float(planned[name]):.1f}°")
     assert not gaps(example(piece, angle))
+    assert not contested(example(piece, angle, ("long_side", f"{float(planned['long_side'])} mm")))
     short = ("long_side", f"{float(planned['long_side']) - 2:.2f} mm")
     assert not gaps(example(piece, angle, short))
 
