@@ -1,21 +1,11 @@
 """A cut so far from what it was to be that it is asked about. The sizes are those of the comment-card box, by hand."""
 
 import pytest
-from building import begun, done
+from test_piece_advice import example
 
 from calc.building.gaps import gaps
-from calc.building.piece import Piece
-from calc.building.settle import Settled, settle
-from calc.discover import find
+from calc.building.settle import Settled
 
-SIZES = {
-    "stock_width": "180 mm",
-    "stock_thickness": "16 mm",
-    "inside_width": "200 mm",
-    "depth": "150 mm",
-    "back_height": "220 mm",
-    "front_height": "170 mm",
-}
 LOST_POINT = ("front_height", "1685 mm", "168.5 mm")
 ANOTHER_POINT = ("front_height", "16.85 mm", "168.5 mm")
 INCHES = ("inside_width", "200 in", "200 mm")
@@ -69,8 +59,6 @@ def asked(settled: Settled) -> list[str]:
 
 
 def card_box(*cuts: tuple[str, str]) -> Settled:
-    """The box of the story, with these cuts."""
-    piece = find("sloping-lid-box")
-    assert isinstance(piece, Piece)
-    record = begun(piece, **SIZES)
-    return settle(piece, done(piece, record, [("cut", *cut) for cut in cuts]))
+    """The comment-card box with these cuts."""
+    settled: Settled = example("sloping-lid-box", *cuts)
+    return settled
