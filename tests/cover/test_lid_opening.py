@@ -166,7 +166,7 @@ def test_a_thick_short_lid_against_a_tall_back_falls_shut() -> None:
         ({"fix": "400 mm"}, "fix", "beyond the end"),
         ({"crest": "", "height": "5 mm"}, "height", "stop below"),
         ({"strip": "4 mm"}, "strip", "nothing left of this strip"),
-        ({"height": "60 mm"}, "height", "any one"),
+        ({"height": "60 mm"}, "height", "alone is enough"),
     ],
 )
 def test_what_cannot_be_is_refused_by_name(more: dict[str, str], field: str, say: str) -> None:
