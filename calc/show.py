@@ -29,10 +29,14 @@ class Shown:
     left: str = ""
     also: str = ""
 
+    @property
+    def on_rule(self) -> str:
+        """The figure as it is set on the rule, with what is over or short of the mark."""
+        return f"{self.text}, {self.left}" if self.left else self.text
+
     def __str__(self) -> str:
-        left = f", {self.left}" if self.left else ""
         also = f" ({self.also})" if self.also else ""
-        return f"{self.text}{left}{also}"
+        return f"{self.on_rule}{also}"
 
 
 def decimal(value: Number, places: int) -> str:

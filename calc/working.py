@@ -43,8 +43,7 @@ def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Li
         known.add(line.name)
         letters = formula.letters(line.text, labels)
         numbers = formula.show(line.text, lambda name, unit: said(kinds[name], values[name], bench, unit))
-        shown = printed(kinds[line.name], values[line.name], bench)
-        result = f"{shown.text}, {shown.left}" if shown.left else shown.text
+        result = printed(kinds[line.name], values[line.name], bench).on_rule
         lines.append(Line(labels[line.name][0].upper() + labels[line.name][1:], letters, numbers, result, line.note))
     return tuple(lines)
 

@@ -37,8 +37,7 @@ class Gap:
 
 def on_rule(settled: Settled, name: str, value: Number) -> str:
     """A size as it is set on the maker's rule, with what is over or short of the mark."""
-    shown = printed(settled.piece.kinds[name], value, settled.bench)
-    return f"{shown.text}, {shown.left}" if shown.left else shown.text
+    return printed(settled.piece.kinds[name], value, settled.bench).on_rule
 
 
 def measured(kind: str, amount: Number, bench: Bench) -> str:

@@ -115,8 +115,7 @@ def _alike(settled: Settled, match: Match) -> Alike:
     within = match.within(**{name: settled.values[name] for name in match.needs})
     sizes = [settled.values[name] for name in match.names if name in settled.values]
     apart = max(sizes) - min(sizes) if len(sizes) == len(match.names) else None
-    called = {one.name: one.label for one in settled.piece.named}
-    labels = listed([f"“{called[name]}”" for name in match.names])
+    labels = listed([f"“{settled.piece.kinds[name].label}”" for name in match.names])
     must = f"must be alike within {show.plain(within, 2)} mm {match.why}"
     differ = apart is not None and apart > within + NOISE
     told = f"differ by {measured('length', apart, settled.bench)}, and {must}" if apart and differ else must

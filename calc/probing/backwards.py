@@ -10,7 +10,6 @@ from typing import Any
 
 from calc import show
 from calc.answer_kinds import as_answer
-from calc.bench import Bench
 from calc.building.moves import HAIR, room
 from calc.building.trials import Reached, still
 from calc.cells import entry, printed
@@ -132,7 +131,7 @@ def _said(probe: Probe, moved: Input, found: Trial, goal: Any, reached: bool) ->
     answer, label, bench = probe.answer, moved.given.label, probe.bench
     named = answer.label[0].lower() + answer.label[1:]
     at, makes, asked = (
-        _shown(kind, one, bench)
+        printed(kind, one, bench).on_rule
         for kind, one in ((as_answer(moved.given, places=6), found.value), (answer, found.answer), (answer, goal))
     )
     if reached:
@@ -143,8 +142,3 @@ def _said(probe: Probe, moved: Input, found: Trial, goal: Any, reached: bool) ->
         return f"No other {label.lower()} brings {named} nearer to {asked} than {makes}, which it is now."
     limit = f" {moved.given.limit.text()}" if moved.given.limit.text() else ""
     return f"{label}{limit} never makes {named} {asked}; it comes nearest at {at}, with {makes}."
-
-
-def _shown(answer: Answer, value: Any, bench: Bench) -> str:
-    shown = printed(answer, value, bench)
-    return f"{shown.text}, {shown.left}" if shown.left else shown.text

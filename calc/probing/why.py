@@ -122,8 +122,7 @@ def result(settled: Settled, name: str) -> str:
         return "left out" if name in settled.values else "not decided yet"
     if isinstance(value, str | tuple):
         return reading.read if reading else str(value)
-    shown = printed(settled.piece.kinds[name], value, settled.bench)
-    return f"{shown.text}, {shown.left}" if shown.left else shown.text
+    return printed(settled.piece.kinds[name], value, settled.bench).on_rule
 
 
 def _because(settled: Settled, name: str) -> str:
