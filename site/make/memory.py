@@ -11,12 +11,12 @@ from make.timing import Rival, first_answer, settled
 
 
 def peak(kind: BrowserType, host: str, rival: Rival) -> int | None:
-    """Bytes held at most by the process of a kept page, up to its first answer; None where the system does not say."""
+    """Bytes held at most by the process of a kept page, until a while after its first answer; None where the system does not say."""
     with TemporaryDirectory() as profile:
         with _browser(kind, profile) as first, settled(first, rival) as page:
             first_answer(page, host, rival, keep=True)
         with _browser(kind, profile) as second, settled(second, rival) as page:
-            first_answer(page, host, rival)
+            first_answer(page, host, rival, keep=True)
             assert second.browser
             running = second.browser.new_browser_cdp_session().send("SystemInfo.getProcessInfo")["processInfo"]
             held = [_held(one["id"]) for one in running if one["type"] == "renderer"]

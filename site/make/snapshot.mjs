@@ -2,7 +2,7 @@
 // imported the modules and run the warming. Clock and chance stand still meanwhile, so that the same goes in every time.
 import fs from "node:fs";
 import path from "node:path";
-import { packed } from "../src/snapshot.mjs";
+import { MEMORY, packed } from "../src/snapshot.mjs";
 import { settle } from "./settle.mjs";
 
 Date.now = () => 1e12;
@@ -14,7 +14,6 @@ const { loadPyodide } = await import("pyodide");
 const { info } = JSON.parse(fs.readFileSync(new URL(import.meta.resolve("pyodide/pyodide-lock.json")), "utf8"));
 const { interpreter, stdlib, late, bundles, modules, warm } = JSON.parse(fs.readFileSync(0, "utf8"));
 const { default: glue } = await import(path.join(interpreter, "glue.mjs"));
-const MEMORY = 30 * 1024 * 1024;
 const config = {
   indexURL: interpreter,
   lockFileContents: { info, packages: {} },
@@ -26,7 +25,7 @@ const config = {
 
 const empty = await fresh();
 const { heap, state, build } = await warmed();
-if (heap.length !== MEMORY) throw new Error(`The snapshot has outgrown ${MEMORY} bytes of memory; give it more in snapshot.mjs`);
+if (heap.length !== MEMORY) throw new Error(`The snapshot has outgrown ${MEMORY} bytes of memory; give it more in src/snapshot.mjs`);
 fs.writeFileSync(`${process.argv[2]}.making`, packed(heap, empty, { state, build }));
 fs.renameSync(`${process.argv[2]}.making`, process.argv[2]);
 process.exit(0);

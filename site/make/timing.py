@@ -7,6 +7,7 @@ from playwright.sync_api import Browser, BrowserContext, Page
 
 LONGEST = 300_000  # milliseconds
 SETTLING = 1500  # milliseconds: the browser's own frame has things to load when a window opens
+STAY = 6000  # milliseconds that a visitor stays after an answer: the browser keeps what it compiled a while after that
 TOOK = "answered after "
 OFTEN = "{ subtree: true, childList: true, characterData: true, attributes: true }"
 WATCH = """{
@@ -75,11 +76,12 @@ def settled(visitor: BrowserContext, rival: Rival) -> Page:
 
 
 def first_answer(page: Page, host: str, rival: Rival, *, keep: bool = False) -> Visit:
-    """The way from navigation to the first answer; with `keep`, the visitor stays until all is kept."""
+    """The way from navigation to the first answer; with `keep`, the visitor stays until all is kept, and then a while."""
     with page.expect_console_message(lambda told: told.text.startswith(TOOK), timeout=LONGEST) as heard:
         page.goto(host + rival.path, wait_until="commit")
     if keep:
         page.wait_for_selector(rival.kept, timeout=LONGEST)
+        page.wait_for_timeout(STAY)
     return Visit(float(heard.value.text.removeprefix(TOOK)), _steps(page))
 
 

@@ -22,6 +22,7 @@ from make.timing import LONGEST, OFTEN, visitor
 
 TIMES = 8
 QUIET = 50  # milliseconds from one look to the next
+REACH = 1000  # milliseconds that a hand takes at least from the first answer to the first key
 ANSWERED = "performance.getEntriesByName('answered').length > 0"
 """Said by the thread once it has answered for what came in the address; a keystroke before that waits for it."""
 TYPE = """async ([field, answer, texts]) => {
@@ -120,6 +121,7 @@ def _times(someone: BrowserContext, host: str, one: Typing) -> list[float]:
     page.wait_for_selector(".status.ready, .offline", timeout=LONGEST)
     while not page.workers[0].evaluate(ANSWERED):
         page.wait_for_timeout(QUIET)
+    page.wait_for_timeout(REACH)
     times: list[float] = page.evaluate(TYPE % OFTEN, [one.field, one.answer, one.texts])
     page.close()
     return times

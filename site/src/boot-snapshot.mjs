@@ -4,8 +4,8 @@
 // memory back. The downloads and the compiling go on side by side. This leans on what Pyodide does inside, which the build
 // holds to one release: whatever does not fit throws, and the ordinary start takes its place.
 import { loadPyodide, version } from "pyodide";
-import { mark } from "./marks.mjs";
-import { opened } from "./snapshot.mjs";
+import { mark, marked } from "./marks.mjs";
+import { MEMORY, opened } from "./snapshot.mjs";
 
 /** The release whose insides are leaned on; another is started the ordinary way until this has been looked at again. */
 export const RELEASE = "314.0.7";
@@ -31,9 +31,9 @@ export async function wake({ config, glue, wasm, snapshot }) {
   if (version !== RELEASE) throw new Error(`Pyodide is ${version}; the snapshot's way in is for ${RELEASE}`);
   /** @param {any} settings */
   const createPyodideModule = async (settings) => {
-    const found = opened(await snapshot, settings.API.config.BUILD_ID);
-    const made = await (await glue).default(Object.assign(settings, { INITIAL_MEMORY: found.memory }));
-    mark("linked");
+    const reading = snapshot.then((bytes) => opened(bytes, settings.API.config.BUILD_ID));
+    const linking = marked("linked", glue.then(({ default: link }) => link(Object.assign(settings, { INITIAL_MEMORY: MEMORY }))));
+    const [made, found] = await Promise.all([linking, reading]);
     made.API.restoreSnapshot = () => {
       if (made.HEAPU8.length !== found.memory) throw new Error("the memory is not as large as the snapshot's");
       found.apply(made.HEAPU8);

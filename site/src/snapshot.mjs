@@ -11,6 +11,10 @@ const NAME = [...new TextEncoder().encode("tenpenny")];
 const FORM = 1;
 const HEAD = 64;
 const PAGE = 4096;
+
+/** How much memory the interpreter is started with, in bytes: known before the file is here, so that neither waits for the other. */
+export const MEMORY = 30 * 1024 * 1024;
+
 const SUM = 7; // which number the checksum is
 
 /** @typedef {{ memory: number, build: Uint8Array, state: Uint8Array }} About what a snapshot says of itself */

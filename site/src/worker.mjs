@@ -2,33 +2,14 @@
 // an id, and each reply is JSON text with the same id. Python wakes from the snapshot, or else starts the ordinary way.
 import { boot } from "./boot.mjs";
 import { wake } from "./boot-snapshot.mjs";
+import { anywhere, base, file, interpreter, memory, named, unpacked } from "./fetching.mjs";
 import { asking, filesOf } from "./late.mjs";
 import { mark, marked } from "./marks.mjs";
+import { makePractice } from "./practice.mjs";
 import { Store } from "./store.mjs";
 
-const base = new URL("../", import.meta.url).href;
 const core = new URL(CORE.home, import.meta.url).href;
-const network = self.fetch.bind(self);
 self.fetch = anywhere;
-
-/**
- * From the network, or else from what is kept on this device: Firefox refuses a worker's fetch while offline, even where a
- * service worker would answer it (Mozilla bug 2067202).
- * @param {RequestInfo | URL} wanted
- * @param {RequestInit} [options]
- */
-async function anywhere(wanted, options) {
-  try {
-    const response = await network(wanted, options);
-    if (response.ok) return response;
-  } catch {
-    // offline, or refused: look at what is kept
-  }
-  const url = wanted instanceof Request ? wanted.url : String(wanted);
-  const kept = await (await Store.open(base)).named(url);
-  if (!kept) throw new Error(`${url} could not be fetched and is not kept on this device`);
-  return kept;
-}
 
 /** @typedef {(request: string) => Promise<string>} Ask */
 
@@ -37,31 +18,6 @@ const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info:
 const LACKING = /"fault": ?"ModuleNotFoundError/;
 const WANTING = "not all that this needs is on this device yet; connect once and ask again";
 
-/** @param {string} name */
-async function file(name) {
-  return (await anywhere(new URL(name, base))).arrayBuffer();
-}
-
-/**
- * A large file: straight from what is kept on this device, which is far sooner there than through the service worker.
- * @param {Kept} file
- */
-async function large({ url, hash }) {
-  const kept = await Store.open(base).then((store) => store.kept(hash)).catch(() => undefined); // there is no store on some hosts
-  return kept ?? anywhere(new URL(url, base));
-}
-
-/** What is in a gzipped JSON file. @param {string} name */
-async function unpacked(name) {
-  const { body } = await anywhere(new URL(name, base));
-  return new Response(body?.pipeThrough(new DecompressionStream("gzip"))).json();
-}
-
-/** What changes from release to release: the parts of our source, and the files of each sum's code. */
-async function named() {
-  return (await anywhere(new URL("python.json", base), { cache: "no-cache" })).json();
-}
-
 /**
  * From the snapshot. What is fetched comes side by side, the largest first; so does the code of the sum that the page shows,
  * which is named in this worker's address.
@@ -69,8 +25,8 @@ async function named() {
  */
 async function quickly() {
   const shown = self.location.hash.slice(1);
-  const snapshot = marked("snapshot", large(CORE.snapshot).then((found) => found.arrayBuffer()));
-  const wasm = marked("wasm", WebAssembly.compileStreaming(large(CORE.wasm)));
+  const snapshot = marked("snapshot", memory(CORE.snapshot));
+  const wasm = marked("wasm", interpreter(CORE.wasm));
   const waking = marked("woken", wake({ config, glue: marked("glue", import(`${core}glue.js`)), wasm, snapshot }));
   const { sums } = await marked("names", named());
   const coming = new Map(filesOf(sums, shown).map((name) => [name, marked("code", file(name))]));
@@ -124,7 +80,12 @@ function lost(request, fault) {
 }
 
 let python = started();
-self.onmessage = async ({ data }) => self.postMessage(await marked("answered", answered(data)));
+const practice = makePractice(async (request) => (await python).ask(request));
+self.onmessage = async ({ data }) => {
+  practice.asked();
+  self.postMessage(await marked("answered", answered(data)));
+  practice.answered(data);
+};
 python.then(
   ({ way }) => self.postMessage(JSON.stringify({ ready: true, way })),
   async (fault) => {

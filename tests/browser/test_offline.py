@@ -14,6 +14,9 @@ from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_p
 
 FOLDER = "deep/shop/"
 SOON = 60_000
+INTERPRETER = """() => performance.getEntriesByType("resource")
+  .filter(({ name }) => name.endsWith(".wasm"))
+  .map(({ workerStart, transferSize }) => [workerStart > 0, transferSize])"""
 
 
 @pytest.fixture(scope="module")
@@ -135,6 +138,16 @@ def test_a_reload_asks_the_host_for_nothing_but_the_service_worker(
         awake(page)
         kept_whole(page)
     assert set(asked) <= {f"/{FOLDER}sw.js"}
+
+
+def test_the_interpreter_is_fetched_by_its_own_name(home: Path, context: BrowserContext, faults: Faults) -> None:
+    """Beside that name the browser keeps what it compiled; taken from the store directly it is compiled anew each time."""
+    with serving(home) as address:
+        page = opened(context, faults, f"{address}{FOLDER}slope.html")
+        kept_whole(page)
+    page.reload()
+    awake(page)
+    assert page.workers[0].evaluate(INTERPRETER) == [[True, 0]]
 
 
 def test_a_later_release_waits_for_a_yes(
