@@ -35,6 +35,6 @@ class Answer:
 
 
 def as_answer(given: Given, places: int = 2) -> Answer:
-    """How a given prints: as an answer of its kind does."""
-    kind = given.kind if given.kind in KINDS else "number"
+    """How a given prints: as an answer of its kind does, a number in percent as a percentage."""
+    kind = "percent" if getattr(given, "unit", "") == "%" else given.kind if given.kind in KINDS else "number"
     return Answer(name=given.name, label=given.label, kind=kind, places=places)

@@ -11,7 +11,7 @@ from calc.declare import Answer, Carry, Caution, Sum, Values
 from calc.drawing.exploded import drawings
 from calc.trig import is_exact
 from calc.typed.reading import Reading
-from calc.working import Line
+from calc.working import Line, working
 
 
 @dataclass(frozen=True)
@@ -48,14 +48,17 @@ def in_columns(rows: Sequence[Sequence[str]]) -> list[str]:
 
 @dataclass(frozen=True)
 class Result:
-    """One question answered. `values` holds the numbers themselves: millimetres, degrees, plain numbers."""
+    """One question answered. `values` holds the numbers themselves: millimetres, degrees, plain numbers.
+
+    `known` names those that were given, or cut, and so have no line of working.
+    """
 
     sum: Sum
     bench: Bench
     readings: Mapping[str, Reading]
     givens: tuple[Given, ...]
     values: Values
-    working: tuple[Line, ...]
+    known: frozenset[str]
     cautions: tuple[Caution, ...]
 
     def __getitem__(self, name: str) -> Any:
@@ -65,6 +68,11 @@ class Result:
     def rounded(self) -> bool:
         """True when an entry came from a rounded answer."""
         return any(reading.rounded for reading in self.readings.values())
+
+    @cached_property
+    def working(self) -> tuple[Line, ...]:
+        """The lines that lead from what is known to the answers."""
+        return working(self.sum, self.values, set(self.known), self.bench)
 
     @property
     def answers(self) -> tuple[Answer, ...]:
@@ -92,16 +100,25 @@ class Result:
 
     def to_dict(self) -> dict[str, Any]:
         """The whole answer as plain JSON values; its drawings included."""
+        return {**self.to_read(), **self.to_study()}
+
+    def to_read(self) -> dict[str, Any]:
+        """What is read first, and takes least time to tell: the answers themselves."""
         return {
             "sum": self.sum.id,
             "givens": {one.name: one.to_dict() for one in self.givens},
             "answers": [self._answer(one) for one in self.answers],
+            "cautions": [{"say": one.say, "source": one.source} for one in self.cautions],
+            "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
+        }
+
+    def to_study(self) -> dict[str, Any]:
+        """The rest: the working, line by line, and every drawing."""
+        return {
             "working": [
                 {"label": w.label, "letters": w.letters, "numbers": w.numbers, "result": w.result, "note": w.note}
                 for w in self.working
             ],
-            "cautions": [{"say": one.say, "source": one.source} for one in self.cautions],
-            "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
             **{name: one.drawn(self.bench) for name, one in drawings(self.sum, self.values).items()},
         }
 

@@ -1,5 +1,8 @@
 """The one door for a page: a JSON request in, a JSON reply out, nothing else crosses.
 
+`handle` gives the whole reply; `replies` gives a sum's in two parts, the answers first, since they are waited for. The
+first says "more", and the "answer" of the second holds what the first one's lacks.
+
 Request: {"id", "op": "answer", "sum", "givens": {name: text}, "bench": {"unit", "mark", "angles", "currency"}}.
 Reply: {"id", "ok": true, "answer": ...} or {"id", "ok": false, "refusals": [...], "givens": what could be read};
 a defect of ours has no refusals, but a "fault".
@@ -8,7 +11,7 @@ Other ops: "hello", and those of `calc.door_pieces`.
 
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Generator, Iterable, Iterator
 from typing import Any
 
 from calc import door_pieces
@@ -18,6 +21,7 @@ from calc.discover import everything, find
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
 
+Reply = dict[str, Any]
 DEEPEST = 20
 """How deep a request may be nested; none of ours goes past six. A browser's Python has little room to go deeper in."""
 TEXT = re.compile(r'"[^"\\]*(?:\\.[^"\\]*)*"')
@@ -26,6 +30,36 @@ LAST_ID = re.compile(r'"id": ?(\d+)}\s*$')
 
 def handle(request: str) -> str:
     """Answer one request; whatever goes wrong is a reply with a sentence, never an exception."""
+    whole: dict[str, Any] = {}
+    for number, part in _parts(request):
+        answer = {"answer": {**whole["answer"], **part["answer"]}} if whole and part["ok"] else {}
+        whole = {"id": number, **part, **answer}
+    return _json(whole)
+
+
+def replies(request: str) -> Generator[str, None, str]:
+    """The same in parts: what can be told sooner is yielded, the last part returned."""
+    told = ""
+    for number, part in _parts(request):
+        told = _json({"id": number, **part})
+        if part.get("more"):
+            yield told
+    return told
+
+
+def _json(reply: Reply) -> str:
+    try:
+        return json.dumps(reply, ensure_ascii=False, allow_nan=False)
+    except (TypeError, ValueError) as fault:
+        return json.dumps({"id": reply["id"], **_fault(fault)})
+
+
+def _fault(fault: Exception) -> Reply:
+    """A defect of ours: said, not hidden, and the page goes on."""
+    return {"ok": False, "refusals": [], "givens": {}, "fault": f"{type(fault).__name__}: {fault}"}
+
+
+def _parts(request: str) -> Iterator[tuple[int | str | None, Reply]]:
     number = None
     try:
         if deep(request):
@@ -33,14 +67,15 @@ def handle(request: str) -> str:
             raise Refusal("this is damaged, or no piece", OURS)
         told = json.loads(request)
         number = told.get("id") if isinstance(told.get("id"), int | str) else None
-        return _reply(number, _OPS[told["op"]](told))
+        for part in _OPS[told["op"]](told):
+            yield number, part
     except Refused as refused:
         givens = {one.name: one.to_dict() for one in refused.givens}
-        return _reply(number, {"ok": False, "refusals": [refusal(one) for one in refused.refusals], "givens": givens})
+        yield number, {"ok": False, "refusals": [refusal(one) for one in refused.refusals], "givens": givens}
     except Refusal as one:
-        return _reply(number, {"ok": False, "refusals": [refusal(one)], "givens": {}})
-    except Exception as fault:  # a defect of ours: said, not hidden, and the page goes on
-        return _reply(number, {"ok": False, "refusals": [], "givens": {}, "fault": f"{type(fault).__name__}: {fault}"})
+        yield number, {"ok": False, "refusals": [refusal(one)], "givens": {}}
+    except Exception as fault:
+        yield number, _fault(fault)
 
 
 def deep(text: str) -> bool:
@@ -57,10 +92,6 @@ def deep(text: str) -> bool:
     return False
 
 
-def _reply(number: object, reply: Mapping[str, Any]) -> str:
-    return json.dumps({"id": number, **reply}, ensure_ascii=False, allow_nan=False)
-
-
 def refusal(one: Refusal) -> dict[str, str]:
     """A refusal as plain values."""
     return {
@@ -73,21 +104,26 @@ def refusal(one: Refusal) -> dict[str, str]:
     }
 
 
-def _hello(told: dict[str, Any]) -> dict[str, Any]:
+def _hello(told: Reply) -> Reply:
     return {"ok": True, "sums": [one.id for one in everything()]}
 
 
-def _answer(told: dict[str, Any]) -> dict[str, Any]:
+def _answer(told: Reply) -> Iterator[Reply]:
     texts = {str(name): str(text) for name, text in told.get("givens", {}).items() if text}
     result = reckon(find(str(told["sum"])), texts, Bench(**told.get("bench", {})))
-    return {"ok": True, "answer": result.to_dict()}
+    yield {"ok": True, "more": True, "answer": result.to_read()}
+    yield {"ok": True, "answer": result.to_study()}
 
 
-_OPS = {
-    "hello": _hello,
+def _whole(one: Callable[[Reply], Reply]) -> Callable[[Reply], Iterable[Reply]]:
+    return lambda told: [one(told)]
+
+
+_OPS: dict[str, Callable[[Reply], Iterable[Reply]]] = {
+    "hello": _whole(_hello),
     "answer": _answer,
-    "piece": door_pieces.piece,
-    "why": door_pieces.why,
-    "true": door_pieces.true,
-    "backwards": door_pieces.reverse,
+    "piece": _whole(door_pieces.piece),
+    "why": _whole(door_pieces.why),
+    "true": _whole(door_pieces.true),
+    "backwards": _whole(door_pieces.reverse),
 }

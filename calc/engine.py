@@ -10,7 +10,6 @@ from calc.errors import Refusal, Refused, listed
 from calc.kinds import Given as Asked
 from calc.rule import Mark
 from calc.typed.reading import Reading
-from calc.working import working
 
 LONGEST_ENTRY = 6000
 SAID = ("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
@@ -23,8 +22,7 @@ def reckon(one: Sum, texts: Mapping[str, str], bench: Bench) -> Result:
     bench = in_hand(one, readings, bench)
     values = _work(one, texts, readings)
     cautions = tuple(caution for caution in one.cautions if caution.when is None or caution.when(values))
-    lines = working(one, values, set(readings), bench)
-    return Result(one, bench, readings, understood(one, texts, readings), values, lines, cautions)
+    return Result(one, bench, readings, understood(one, texts, readings), values, frozenset(readings), cautions)
 
 
 def understood(one: Sum, texts: Mapping[str, str], readings: Readings) -> tuple[Given, ...]:

@@ -14,7 +14,6 @@ from calc.cells import EMPTY, cell, entry, number
 from calc.drawing.exploded import DRAWN
 from calc.engine import understood
 from calc.probing.why import result, unsaid
-from calc.working import working
 
 
 def told(settled: Settled) -> dict[str, Any]:
@@ -53,7 +52,7 @@ def answered(settled: Settled) -> Result | None:
         settled.readings,
         understood(piece, texts, settled.readings),
         values,
-        working(piece, values, known, settled.bench),
+        frozenset(known),
         cautions,
     )
 

@@ -19,7 +19,7 @@ from make.timing import BARE, OURS, Visit, first_answer, settled, spin, visitor
 RATES = (1, 4)
 BOTH = (OURS, BARE)
 TIMES = 3
-"""How often a page has been open before it counts as kept: what a browser compiled the second time it uses the third."""
+"""How often a page has been open before it is kept: what a browser compiled the second time it uses the third."""
 Visits = dict[str, list[Visit]]
 
 

@@ -11,7 +11,7 @@ from make.timing import Rival, first_answer, settled
 
 
 def peak(kind: BrowserType, host: str, rival: Rival) -> int | None:
-    """Bytes held at most by the process of a kept page, until a while after its first answer; None where the system does not say."""
+    """Bytes held at most by the process of a kept page, until a while after its answer; None where nobody tells."""
     with TemporaryDirectory() as profile:
         with _browser(kind, profile) as first, settled(first, rival) as page:
             first_answer(page, host, rival, keep=True)

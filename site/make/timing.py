@@ -76,7 +76,7 @@ def settled(visitor: BrowserContext, rival: Rival) -> Page:
 
 
 def first_answer(page: Page, host: str, rival: Rival, *, keep: bool = False) -> Visit:
-    """The way from navigation to the first answer; with `keep`, the visitor stays until all is kept, and then a while."""
+    """The way from navigation to the first answer; with `keep`, a visitor stays until all is kept, then a while."""
     with page.expect_console_message(lambda told: told.text.startswith(TOOK), timeout=LONGEST) as heard:
         page.goto(host + rival.path, wait_until="commit")
     if keep:

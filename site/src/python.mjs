@@ -7,6 +7,8 @@ import { startThread } from "./thread.mjs";
  * @typedef {"waking" | "ready" | "failed"} Waking
  * @typedef {import("./shapes").Request} Request
  * @typedef {import("./shapes").Reply} Reply
+ * @typedef {(reply: Reply) => void} Told
+ * @typedef {{ text: string, answer: Told, sooner: Told, part?: Reply }} Question
  * @typedef {{ onState: (state: Waking, say: string) => void, start?: (page: string, ordinary: boolean) => Worker, page?: string }} Wanted
  */
 
@@ -22,19 +24,19 @@ export const settled = new Promise((done) => void (settle = done));
 
 /**
  * Start Python. `onState(state, say)` is told "waking", "ready", and "failed" with a sentence.
- * `ask` never rejects: when Python is lost the reply is not ok, and its `fault` is that sentence.
+ * `sooner` is told what is known before the whole reply is. `ask` never rejects: when Python is lost the reply is not ok, and its `fault` is that sentence.
  * @param {Wanted} wanted
  */
 export function startPython(wanted) {
   const python = new Python(wanted);
   python.begin();
-  return { ask: (/** @type {Request} */ request) => python.ask(request) };
+  return { ask: (/** @type {Request} */ request, /** @type {Told} */ sooner = () => {}) => python.ask(request, sooner) };
 }
 
 class Python {
   /** @type {Worker | null} */
   worker = null;
-  /** The questions that are not answered yet. @type {Map<number, { text: string, answer: (reply: Reply) => void }>} */
+  /** The questions that are not answered yet, and of each what has been told of its answer. @type {Map<number, Question>} */
   questions = new Map();
   ready = false;
   starts = 0;
@@ -49,11 +51,11 @@ class Python {
     this.start = start;
   }
 
-  /** @param {Request} request @returns {Promise<Reply>} */
-  ask(request) {
+  /** @param {Request} request @param {Told} sooner @returns {Promise<Reply>} */
+  ask(request, sooner) {
     const id = ++this.last;
     return new Promise((answer) => {
-      this.questions.set(id, { text: JSON.stringify({ ...request, id }), answer });
+      this.questions.set(id, { text: JSON.stringify({ ...request, id }), answer, sooner });
       if (this.worker) this.put(id);
       else this.lose();
     });
@@ -73,10 +75,11 @@ class Python {
     this.wait(LONGEST_START);
   }
 
-  /** @param {Reply & { id: number, ready?: boolean, failed?: string }} told */
+  /** @param {Reply & { id: number, more?: boolean, ready?: boolean, failed?: string }} told */
   hear(told) {
     if (told.failed) return this.again();
     if (told.ready) this.wake();
+    else if (told.more) this.begun(told);
     else this.answer(told);
     this.wait(this.questions.size ? LONGEST_ANSWER : 0);
   }
@@ -94,8 +97,17 @@ class Python {
   }
 
   /** @param {Reply & { id: number }} reply */
+  begun({ id, ...reply }) {
+    const question = this.questions.get(id);
+    if (!question) return;
+    question.part = reply;
+    question.sooner(reply);
+  }
+
+  /** @param {Reply & { id: number }} reply */
   answer({ id, ...reply }) {
-    this.questions.get(id)?.answer(reply);
+    const question = this.questions.get(id);
+    question?.answer(joined(question.part, reply));
     this.questions.delete(id);
     if (this.worker && !this.questions.size) this.starts = 1; // all is answered: what went wrong before is behind us
   }
@@ -120,4 +132,9 @@ class Python {
     clearTimeout(this.clock);
     if (time) this.clock = setTimeout(() => this.again(), time);
   }
+}
+
+/** What was told sooner and the rest, as one. @param {Reply | undefined} part @param {Reply} rest @returns {Reply} */
+function joined(part, rest) {
+  return part?.answer && rest.answer ? { ...rest, answer: { ...part.answer, ...rest.answer } } : rest;
 }

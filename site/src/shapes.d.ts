@@ -153,11 +153,16 @@ export interface Refusal {
 
 export interface Reply {
   ok: boolean;
+  /** The rest of the answer follows. */
+  more?: boolean;
   answer?: Result;
   refusals?: Refusal[];
   givens?: Result["givens"];
   fault?: string;
 }
+
+/** `sooner` is told what is known before the whole reply is. */
+export type Ask = (request: Request, sooner?: (part: Reply) => void) => Promise<Reply>;
 
 /** What stands in a sum's fields. `order`: names, last typed last. `origin`: where a text that nobody typed here came from. */
 export interface Entry {

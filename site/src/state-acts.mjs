@@ -19,23 +19,24 @@ import { doing, newName, typed as typedIn } from "./state-piece.mjs";
  */
 export function makeActs(store, { ask, settled, renew, put: build, piece }) {
   let hold = newName();
-  /** @param {(entry: Entry) => Entry} change */
-  const put = (change) => {
+  /** @param {(entry: Entry) => Entry} change @param {(changes: () => void) => void} [drawing] */
+  const put = (change, drawing = store.together) => {
     const { sum, entry } = store.get();
     const next = change(entry);
-    store.together(() => {
+    drawing(() => {
       store.set({ entry: next });
       ask();
     });
     keep(`entry:${sum?.id}`, next).then((kept) => kept || store.set({ keeps: false }));
   };
   const sum = () => /** @type {import("./shapes").Sum} */ (store.get().sum);
-  /** A piece takes it as an entry of its own, a sum in its fields. @param {(kept: Kept) => Kept} built @param {(entry: Entry) => Entry} change */
-  const either = (built, change) => (store.get().kept ? build(built) : put(change));
+  /** A piece takes it as an entry of its own, a sum in its fields.
+   * @param {(kept: Kept) => Kept} built @param {(entry: Entry) => Entry} change @param {(changes: () => void) => void} [drawing] */
+  const either = (built, change, drawing) => (store.get().kept ? build(built) : put(change, drawing));
   /** @param {"clear" | "example" | "undo"} act @returns {(kept: Kept) => Kept} */
   const whole = (act) => (kept) => doing(kept, { act, name: "", text: "" });
   return {
-    type: (name, text) => either((kept) => typedIn(kept, name, text, hold), (entry) => typed(entry, name, text)),
+    type: (name, text) => either((kept) => typedIn(kept, name, text, hold), (entry) => typed(entry, name, text), store.soon),
     reuse: (name) => {
       const text = store.get().entry.texts[name] ?? "";
       either((kept) => typedIn(kept, name, text, hold), (entry) => reused(entry, name));

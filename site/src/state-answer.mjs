@@ -16,7 +16,7 @@ const RECENT = 3;
 
 /**
  * @param {import("./state-store.mjs").Store} store
- * @param {(request: import("./shapes").Request) => Promise<Reply>} python
+ * @param {import("./shapes").Ask} python
  */
 export function makeAnswering(store, python) {
   const asker = makeAsker(python, took);
@@ -41,6 +41,7 @@ export function makeAnswering(store, python) {
   function took(request, reply) {
     const key = keyOf(request);
     if (key !== currentKey(store.get())) return;
+    if (reply.more) return begun(key, reply.answer);
     if (reply.ok && reply.answer) return answered(key, reply.answer);
     const said = reply.refusals ?? [];
     store.set({ readings: { key, givens: reply.givens ?? {} } });
@@ -48,6 +49,14 @@ export function makeAnswering(store, python) {
       () => key === currentKey(store.get()) && refused(said, reply.fault ?? (said.length ? "" : "no reason was given")),
     );
     if (!store.get().focus) settled();
+  }
+
+  /** The answers are there; drawing and working stay as they were for the moment that the rest takes.
+   * @param {string} key @param {Result | undefined} part */
+  function begun(key, part) {
+    const { shown } = store.get();
+    if (!part || shown?.answer.sum !== part.sum) return;
+    store.set({ shown: { key, answer: { ...shown.answer, ...part }, kept: false }, refusals: [], fault: "" });
   }
 
   /** @param {string} key @param {Result} answer */

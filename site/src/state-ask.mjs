@@ -17,8 +17,9 @@ export function keyOf({ sum, givens, bench }) {
   ]);
 }
 
-/** A function to ask with. `took` is called with each reply; questions overtaken while one was under way are never asked.
- * @param {(request: Request) => Promise<Reply>} ask @param {(request: Request, reply: Reply) => void} took
+/** A function to ask with. `took` is called with each reply, and with what is known of one sooner (it says "more"); questions
+ * overtaken while one was under way are never asked.
+ * @param {import("./shapes").Ask} ask @param {(request: Request, reply: Reply) => void} took
  * @returns {(request: Request) => void} */
 export function makeAsker(ask, took) {
   let busy = false;
@@ -29,7 +30,8 @@ export function makeAsker(ask, took) {
     while (next) {
       const request = next;
       next = null;
-      took(request, await ask(request).catch(failed));
+      const reply = await ask(request, (part) => took(request, part)).catch(failed);
+      took(request, reply);
     }
     busy = false;
   }

@@ -1,9 +1,11 @@
 /**
  * The one place where the state is held. Until it is begun, changes are gathered and nothing is drawn. A change made while
  * the page is being drawn (a field that is taken away gives up the caret) is drawn after that, never within; changes made
- * together are drawn once, when all of them are made.
+ * together are drawn once, when all of them are made; what is typed is drawn with its answer, if that comes soon.
  * @typedef {import("./shapes").State} State
  */
+
+const SOON = 50; // milliseconds
 
 /** @param {(state: State) => void} paint  called after each change, once begun */
 export function makeStore(paint) {
@@ -12,9 +14,11 @@ export function makeStore(paint) {
   let painting = false;
   let gathering = false;
   let again = false;
+  let timer = 0;
 
   function draw() {
     again = true;
+    clearTimeout(timer);
     if (!begun || painting || gathering) return;
     painting = true;
     try {
@@ -39,6 +43,22 @@ export function makeStore(paint) {
       } finally {
         gathering = false;
         if (again) draw();
+      }
+    },
+    /**
+     * What the hand has changed, and sees already: drawn with the next change, such as its answer, or alone when that is not
+     * soon. An answer that comes at once is drawn at once.
+     * @param {() => void} changes
+     */
+    soon(changes) {
+      const { shown } = state;
+      gathering = true;
+      try {
+        changes();
+      } finally {
+        gathering = false;
+        if (state.shown !== shown) draw();
+        else timer = setTimeout(draw, SOON);
       }
     },
     /**

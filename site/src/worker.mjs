@@ -1,5 +1,5 @@
 // Python's own thread. Says {"ready": true} once Python is awake; from then on each message is a request as JSON text, with
-// an id, and each reply is JSON text with the same id. Python wakes from the snapshot, or else starts the ordinary way.
+// an id, and each reply is JSON text with the same id; one that says "more" is followed by its other part. Python wakes from the snapshot, or else starts the ordinary way.
 import { boot } from "./boot.mjs";
 import { wake } from "./boot-snapshot.mjs";
 import { anywhere, base, file, interpreter, memory, named, unpacked } from "./fetching.mjs";
@@ -11,7 +11,8 @@ import { Store } from "./store.mjs";
 const core = new URL(CORE.home, import.meta.url).href;
 self.fetch = anywhere;
 
-/** @typedef {(request: string) => Promise<string>} Ask */
+/** @typedef {import("./late.mjs").Told} Told */
+/** @typedef {{ ask: (request: string) => Promise<string>, told: Told, way: "snapshot" | "ordinary" }} Python */
 
 /** @type {import("pyodide").PyodideConfig} */
 const config = { indexURL: core, packageBaseUrl: core, lockFileContents: { info: CORE.info, packages: {} } };
@@ -21,7 +22,7 @@ const WANTING = "not all that this needs is on this device yet; connect once and
 /**
  * From the snapshot. What is fetched comes side by side, the largest first; so does the code of the sum that the page shows,
  * which is named in this worker's address.
- * @returns {Promise<Ask>}
+ * @returns {Promise<Python>}
  */
 async function quickly() {
   const shown = self.location.hash.slice(1);
@@ -30,44 +31,46 @@ async function quickly() {
   const waking = marked("woken", wake({ config, glue: marked("glue", import(`${core}glue.js`)), wasm, snapshot }));
   const { sums } = await marked("names", named());
   const coming = new Map(filesOf(sums, shown).map((name) => [name, marked("code", file(name))]));
-  const { bring, ask } = asking(await waking, sums, (name) => coming.get(name) ?? file(name));
+  const { bring, ask, told } = asking(await waking, sums, (name) => coming.get(name) ?? file(name));
   await bring(shown);
   mark("brought");
-  return ask;
+  return { ask, told, way: "snapshot" };
 }
 
-/** With everything imported anew. @returns {Promise<Ask>} */
+/** With everything imported anew. @returns {Promise<Python>} */
 async function ordinarily() {
   const stdLibURL = `${core}python_stdlib.zip`;
   const glue = import(`${core}glue.js`);
   const createPyodideModule = async (/** @type {unknown} */ settings) => (await glue).default(settings);
   const files = named().then(({ parts }) => Promise.all(parts.map(unpacked)));
   const answer = await boot({ config: { ...config, stdLibURL, createPyodideModule }, files });
-  return async (request) => answer(request);
+  const ask = async (/** @type {string} */ request) => answer(request);
+  return { ask, told: ask, way: "ordinary" };
 }
 
 /** The second way when the first fails: said in the console, and what may be damaged is fetched again for the next time. */
 async function started() {
-  if (self.name === "ordinary") return { ask: await ordinarily(), way: "ordinary" };
+  if (self.name === "ordinary") return ordinarily();
   try {
-    return { ask: await quickly(), way: "snapshot" };
+    return await quickly();
   } catch (fault) {
     console.warn(`Python starts the ordinary way: ${fault}`);
-    const ask = await ordinarily();
+    const found = await ordinarily();
     void mend().catch(() => {}); // offline: there is nothing to mend with
-    return { ask, way: "ordinary" };
+    return found;
   }
 }
 
 /**
- * A question that needs a module which the snapshot lacks is asked again of a Python that has them all.
+ * What is told sooner is posted at once. A question that needs a module which the snapshot lacks is asked again of a Python
+ * that has them all.
  * @param {string} request
  */
 async function answered(request) {
-  const { ask, way } = await python;
-  const reply = await ask(request).catch((fault) => lost(request, `ModuleNotFoundError: ${fault}`));
+  const { told, way } = await python;
+  const reply = await told(request, (part) => self.postMessage(part)).catch((fault) => lost(request, `ModuleNotFoundError: ${fault}`));
   if (way === "ordinary" || !LACKING.test(reply)) return reply;
-  const whole = ordinarily().then((again) => ({ ask: again, way: "ordinary" }));
+  const whole = ordinarily();
   return whole.then(
     (found) => ((python = whole), found.ask(request)),
     () => lost(request, WANTING),

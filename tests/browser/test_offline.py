@@ -141,7 +141,7 @@ def test_a_reload_asks_the_host_for_nothing_but_the_service_worker(
 
 
 def test_the_interpreter_is_fetched_by_its_own_name(home: Path, context: BrowserContext, faults: Faults) -> None:
-    """Beside that name the browser keeps what it compiled; taken from the store directly it is compiled anew each time."""
+    """Beside that name the browser keeps what it compiled; taken from the store directly it is compiled anew."""
     with serving(home) as address:
         page = opened(context, faults, f"{address}{FOLDER}slope.html")
         kept_whole(page)

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 import calc
 from calc import discover, door
+from calc.declare import Sum
 
 ASK = {"id": 7, "op": "answer", "sum": "slope", "givens": {"rise": "3 in", "run": "1 ft"}, "bench": {"mark": "1/32"}}
 plain = st.recursive(
@@ -100,3 +101,47 @@ def test_a_wrong_value_anywhere_has_a_reply(name: str, value: Any) -> None:
     """One part of a good request replaced by anything at all."""
     reply = json.loads(door.handle(json.dumps({**ASK, name: value})))
     assert isinstance(reply["ok"], bool)
+
+
+def in_parts(request: str) -> tuple[list[dict[str, Any]], dict[str, Any]]:
+    """What is told sooner, and the last part."""
+    parts, sooner = door.replies(request), []
+    while True:
+        try:
+            sooner.append(json.loads(next(parts)))
+        except StopIteration as end:
+            return sooner, json.loads(end.value)
+
+
+@pytest.mark.parametrize("one", discover.everything(), ids=lambda one: one.id)
+def test_the_answers_come_first_and_the_parts_make_the_whole(one: Sum) -> None:
+    """The first part has every answer and no drawing; no name of an answer is in both."""
+    request = json.dumps({**ASK, "sum": one.id, "givens": dict(one.example.givens)})
+    (first,), last = in_parts(request)
+    assert (first["more"], last.get("more")) == (True, None)
+    assert {"answers", "cautions", "carry_on", "givens"} < first["answer"].keys()
+    assert "figure" in last["answer"]
+    assert not first["answer"].keys() & last["answer"].keys()
+    assert {**last, "answer": {**first["answer"], **last["answer"]}} == json.loads(door.handle(request))
+
+
+def test_what_is_refused_or_asked_of_a_piece_comes_in_one_part() -> None:
+    """There is nothing to tell sooner."""
+    for changes in ({"givens": {"rise": "3 inn"}}, {"op": "piece", "sum": "wall-shelf"}, {"op": "hello"}):
+        request = json.dumps({**ASK, **changes})
+        assert in_parts(request) == ([], json.loads(door.handle(request)))
+
+
+def test_a_drawing_that_fails_is_a_fault_of_the_whole(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The answers have been told; the last part says what is wrong."""
+    monkeypatch.setattr("calc.answers.drawings", lambda one, values: 1 / 0)
+    sooner, last = in_parts(json.dumps(ASK))
+    assert [part["ok"] for part in sooner] == [True]
+    assert last["fault"].startswith("ZeroDivisionError")
+    assert ask() == last
+
+
+def test_a_number_that_is_none_is_a_fault(monkeypatch: pytest.MonkeyPatch) -> None:
+    """JSON has no word for it."""
+    monkeypatch.setattr("calc.answers.Result.to_read", lambda self: {"answers": float("nan")})
+    assert ask()["fault"].startswith("ValueError")

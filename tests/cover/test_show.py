@@ -9,7 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc import show
+from calc.answer_kinds import as_answer
 from calc.bench import MARKS, Bench
+from calc.cells import printed
+from calc.discover import find
 from calc.typed import reader
 
 INCH = Fraction(254, 10)
@@ -148,3 +151,9 @@ def test_nothing_is_never_negative(value: Fraction | float) -> None:
         show.money(value, Bench()).text,
     ]
     assert not any(text.startswith("−") for text in texts)
+
+
+def test_a_given_in_percent_prints_as_a_percentage() -> None:
+    """A piece tells its givens as its answers are told."""
+    (waste,) = (one for one in find("wall-shelf").givens if one.name == "waste")
+    assert str(printed(as_answer(waste), Fraction(25), Bench())) == "25%"

@@ -46,6 +46,37 @@ test("replies find their questions by id, in any order", async () => {
   assert.deepEqual((await Promise.all(replies)).map(({ answer }) => answer), ["first", "second"]);
 });
 
+test("what is told sooner is heard at once, and is part of the reply", async () => {
+  const { ask, players } = pythonWithPlayers();
+  const heard = [];
+  const reply = ask(SLOPE, (part) => heard.push(part));
+  players[0].say({ ready: true });
+  players[0].say({ id: 1, ok: true, more: true, answer: { sum: "slope", answers: ["steep"] } });
+  assert.deepEqual(heard, [{ ok: true, more: true, answer: { sum: "slope", answers: ["steep"] } }]);
+  players[0].say({ id: 1, ok: true, answer: { figure: "triangle" } });
+  assert.deepEqual(await reply, { ok: true, answer: { sum: "slope", answers: ["steep"], figure: "triangle" } });
+});
+
+test("a worker lost between the parts is asked for both again", async () => {
+  const { ask, players } = pythonWithPlayers();
+  const reply = ask(SLOPE, () => {});
+  players[0].say({ ready: true });
+  players[0].say({ id: 1, ok: true, more: true, answer: { answers: ["steep"] } });
+  players[0].onerror({ preventDefault() {} });
+  assert.deepEqual(players[1].mail, [{ ...SLOPE, id: 1 }]);
+  players[1].say({ ready: true });
+  players[1].say({ id: 1, ok: true, answer: { answers: ["steeper"], figure: "triangle" } });
+  assert.deepEqual(await reply, { ok: true, answer: { answers: ["steeper"], figure: "triangle" } });
+});
+
+test("a fault in the rest is the reply", async () => {
+  const { ask, players } = pythonWithPlayers();
+  const reply = ask(SLOPE, () => {});
+  players[0].say({ id: 1, ok: true, more: true, answer: { answers: ["steep"] } });
+  players[0].say({ id: 1, ok: false, refusals: [], givens: {}, fault: "lost the pencil" });
+  assert.equal((await reply).fault, "lost the pencil");
+});
+
 test("a worker that falls silent is stopped, started once more and asked again", async () => {
   const { ask, players, states } = pythonWithPlayers();
   players[0].say({ ready: true });

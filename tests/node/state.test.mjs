@@ -1,6 +1,6 @@
 // The store of the page's state.
 import assert from "node:assert/strict";
-import { test } from "node:test";
+import { mock, test } from "node:test";
 import { makeStore } from "../../site/src/state-store.mjs";
 
 test("what is set before the beginning stands, and is drawn with the first change", () => {
@@ -62,4 +62,30 @@ test("changes made together that fail half way are drawn as far as they went", (
   assert.throws(() => store.together(failing));
   store.together(() => {});
   assert.deepEqual(drawn, [3]);
+});
+
+test("what is typed is drawn with its answer, which is asked for at once", () => {
+  mock.timers.enable({ apis: ["setTimeout"] });
+  const drawn = [];
+  const store = makeStore(({ rise, shown }) => drawn.push(`${rise} ${shown}`));
+  store.begin({ rise: 3, shown: "steep" });
+  store.soon(() => store.set({ rise: 2 }));
+  assert.deepEqual([store.get().rise, drawn], [2, []]);
+  store.set({ shown: "less" });
+  mock.timers.tick(1000);
+  assert.deepEqual(drawn, ["2 less"]);
+  mock.timers.reset();
+});
+
+test("what is typed is drawn alone when its answer is long in coming, and at once when it is known", () => {
+  mock.timers.enable({ apis: ["setTimeout"] });
+  const drawn = [];
+  const store = makeStore(({ rise, shown }) => drawn.push(`${rise} ${shown}`));
+  store.begin({ rise: 3, shown: "steep" });
+  store.soon(() => store.set({ rise: 2 }));
+  mock.timers.tick(100);
+  assert.deepEqual(drawn, ["2 steep"]);
+  store.soon(() => store.set({ rise: 1, shown: "flat" }));
+  assert.deepEqual(drawn, ["2 steep", "1 flat"]);
+  mock.timers.reset();
 });
