@@ -227,6 +227,8 @@ export interface State {
 /** What a view may ask for. */
 export interface Acts {
   type(name: string, text: string): void;
+  /** The same from a field in which the text stands already, and on which nothing else hangs: drawn with its answer. */
+  write(name: string, text: string): void;
   hold(name: string): void;
   release(): void;
   press(key: Key): void;

@@ -35,8 +35,11 @@ export function makeActs(store, { ask, settled, renew, put: build, piece }) {
   const either = (built, change, drawing) => (store.get().kept ? build(built) : put(change, drawing));
   /** @param {"clear" | "example" | "undo"} act @returns {(kept: Kept) => Kept} */
   const whole = (act) => (kept) => doing(kept, { act, name: "", text: "" });
+  /** @param {string} name @param {string} text @param {(changes: () => void) => void} [drawing] */
+  const type = (name, text, drawing) => either((kept) => typedIn(kept, name, text, hold), (entry) => typed(entry, name, text), drawing);
   return {
-    type: (name, text) => either((kept) => typedIn(kept, name, text, hold), (entry) => typed(entry, name, text), store.soon),
+    type: (name, text) => type(name, text),
+    write: (name, text) => type(name, text, store.soon),
     reuse: (name) => {
       const text = store.get().entry.texts[name] ?? "";
       either((kept) => typedIn(kept, name, text, hold), (entry) => reused(entry, name));

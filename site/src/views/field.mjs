@@ -48,7 +48,7 @@ function TextField(props) {
         inputMode: padFor(given.kind),
         value: facts.text,
         onInput: (event) => {
-          acts.type(given.name, event.currentTarget.value);
+          (given.search ? acts.type : acts.write)(given.name, event.currentTarget.value);
           if (!held) acts.hold(given.name);
         },
       }),
