@@ -72,7 +72,7 @@ class Result:
     @cached_property
     def working(self) -> tuple[Line, ...]:
         """The lines that lead from what is known to the answers."""
-        return working(self.sum, self.values, set(self.known), self.bench)
+        return working(self.sum, self.values, self.known, self.bench)
 
     @property
     def answers(self) -> tuple[Answer, ...]:

@@ -30,17 +30,17 @@ class Line:
         )
 
 
-def working(one: Sum, values: Values, known: set[str], bench: Bench) -> tuple[Line, ...]:
+def working(one: Sum, values: Values, known: frozenset[str], bench: Bench) -> tuple[Line, ...]:
     """The lines of working that lead from what was given: for each name the first formula whose parts are all known.
 
     An answer that has no formula, counted off a list or read from a table, is known from the start.
     """
     lines: list[Line] = []
-    known, labels, kinds = known | _looked_up(one, values), one.labels, one.kinds
+    found, labels, kinds = {*known, *_looked_up(one, values)}, one.labels, one.kinds
     for line in one.formulas:
-        if line.name in known or values.get(line.name) is None or not formula.names(line.text) <= known:
+        if line.name in found or values.get(line.name) is None or not formula.names(line.text) <= found:
             continue
-        known.add(line.name)
+        found.add(line.name)
         letters = formula.letters(line.text, labels)
         numbers = formula.show(line.text, lambda name, unit: said(kinds[name], values[name], bench, unit))
         result = printed(kinds[line.name], values[line.name], bench).on_rule

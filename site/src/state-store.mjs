@@ -27,6 +27,19 @@ export function makeStore(paint) {
       painting = false;
     }
   }
+
+  /** Nothing is drawn until all of it has been done. @param {() => void} changes @param {() => void} after what to do if anything changed */
+  function gathered(changes, after) {
+    if (gathering) return changes();
+    gathering = true;
+    try {
+      changes();
+    } finally {
+      gathering = false;
+      if (again) after();
+    }
+  }
+
   return {
     get: () => state,
     /** @param {Partial<State>} change */
@@ -35,16 +48,7 @@ export function makeStore(paint) {
       draw();
     },
     /** Several changes, and what is to be asked of Python meanwhile, before the page is drawn once. @param {() => void} changes */
-    together(changes) {
-      if (gathering) return changes();
-      gathering = true;
-      try {
-        changes();
-      } finally {
-        gathering = false;
-        if (again) draw();
-      }
-    },
+    together: (changes) => gathered(changes, draw),
     /**
      * What the hand has changed, and sees already: drawn with the next change, such as its answer, or alone when that is not
      * soon. An answer that comes at once is drawn at once.
@@ -52,14 +56,7 @@ export function makeStore(paint) {
      */
     soon(changes) {
       const { shown } = state;
-      gathering = true;
-      try {
-        changes();
-      } finally {
-        gathering = false;
-        if (state.shown !== shown) draw();
-        else timer = setTimeout(draw, SOON);
-      }
+      gathered(changes, () => (state.shown === shown ? void (timer = setTimeout(draw, SOON)) : draw()));
     },
     /**
      * The first state; what was set before stands.

@@ -1,5 +1,6 @@
 // Python's own thread. Says {"ready": true} once Python is awake; from then on each message is a request as JSON text, with
-// an id, and each reply is JSON text with the same id; one that says "more" is followed by its other part. Python wakes from the snapshot, or else starts the ordinary way.
+// an id, and each reply is JSON text with the same id; one that says "more" is followed by its other part. Python wakes from
+// the snapshot, or else starts the ordinary way.
 import { boot } from "./boot.mjs";
 import { wake } from "./boot-snapshot.mjs";
 import { anywhere, base, file, interpreter, memory, named, unpacked } from "./fetching.mjs";
