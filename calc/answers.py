@@ -13,6 +13,8 @@ from calc.trig import is_exact
 from calc.typed.reading import Reading
 from calc.working import Line, working
 
+LINE = ("label", "letters", "numbers", "result", "note")
+
 
 @dataclass(frozen=True)
 class Given:
@@ -114,13 +116,15 @@ class Result:
 
     def to_study(self) -> dict[str, Any]:
         """The rest: the working, line by line, and every drawing."""
-        return {
-            "working": [
-                {"label": w.label, "letters": w.letters, "numbers": w.numbers, "result": w.result, "note": w.note}
-                for w in self.working
-            ],
-            **{name: one.drawn(self.bench) for name, one in drawings(self.sum, self.values).items()},
-        }
+        drawn = {name: one.drawn(self.bench) for name, one in drawings(self.sum, self.values).items()}
+        return {"working": self._worked(), **drawn}
+
+    def undrawn(self) -> dict[str, Any]:
+        """All but the drawings, which are ink for a page and of no use to a reader of numbers."""
+        return {**self.to_read(), "working": self._worked()}
+
+    def _worked(self) -> list[dict[str, str]]:
+        return [{part: getattr(line, part) for part in LINE} for line in self.working]
 
     def _carried(self, carry: Carry) -> dict[str, str]:
         kinds = {one.name: one.kind for one in self.sum.named}

@@ -6,6 +6,7 @@ from typing import Any
 from calc import show
 from calc.bench import Bench
 from calc.declare import Answer
+from calc.remembered import remembered
 from calc.show import Shown
 from calc.trig import is_exact
 from calc.typed.measures import shown_temperature
@@ -20,8 +21,12 @@ EMPTY = {"text": "", "left": "", "also": "", "value": None, "unit": "", "exact":
 
 def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
     """One answer of any kind but rows, printed."""
+    return _printed(answer.kind, answer.places, value, bench)
+
+
+def _printed(kind: str, places: int, value: Any, bench: Bench) -> Shown:
     value = number(value) if isinstance(value, float) else value
-    match answer.kind:
+    match kind:
         case "length":
             return show.length(value, bench)
         case "fine":
@@ -31,19 +36,19 @@ def printed(answer: Answer, value: Any, bench: Bench) -> Shown:
         case "money":
             return show.money(value, bench)
         case "percent":
-            return Shown(f"{show.telling(value, answer.places)}%")
+            return Shown(f"{show.telling(value, places)}%")
         case "volume":
             return volume(value)
         case "board-feet":
-            size = show.telling(value, answer.places)
+            size = show.telling(value, places)
             return Shown(f"{size} board {'foot' if size == '1' else 'feet'}")
         case "count":
             return Shown(show.plain(value, 0))
         case "number":
-            return Shown(show.telling(value, answer.places))
+            return Shown(show.telling(value, places))
         case "temperature":
             return shown_temperature(value)
-        case kind if kind in SCALES:
+        case _ if kind in SCALES:
             return SCALES[kind].shown(value, bench)
     return Shown(str(value))
 
@@ -65,16 +70,19 @@ def cell(answer: Answer, value: Any, bench: Bench, rounded: bool = False) -> dic
 
     `rounded` when an entry was rounded already: then no number worked out from it is exact.
     """
-    if value is None:
-        return dict(EMPTY)
-    shown = printed(answer, value, bench)
+    return dict(EMPTY if value is None else _cell(answer.kind, answer.places, value, bench, rounded))
+
+
+@remembered(1024)  # of a piece most stays as it was from one entry to the next; 1/2 is exact, 0.5 not
+def _cell(kind: str, places: int, value: Any, bench: Bench, rounded: bool) -> dict[str, Any]:
+    shown = _printed(kind, places, value, bench)
     exact = isinstance(value, str) or (is_exact(value) and not rounded)
     return {
         "text": shown.text,
         "left": shown.left,
         "also": shown.also,
         "value": number(value),
-        "unit": UNIT_OF.get(answer.kind, ""),
+        "unit": UNIT_OF.get(kind, ""),
         "exact": exact,
         **({"fraction": str(value)} if exact and not isinstance(value, str) else {}),
     }
@@ -111,4 +119,4 @@ def number(value: Any) -> Any:
     """
     if isinstance(value, str | int):
         return value
-    return float(value) if is_exact(value) else float(f"{round(value, 9):.12g}")
+    return float(value) if is_exact(value) else float(f"{round(value, 9):.12g}") + 0.0  # never −0

@@ -1,12 +1,13 @@
 """The one door for a page: a JSON request in, a JSON reply out, nothing else crosses.
 
-`handle` gives the whole reply; `replies` gives a sum's in two parts, the answers first, since they are waited for. The
-first says "more", and the "answer" of the second holds what the first one's lacks.
+`handle` gives the whole reply; `replies` gives that of a sum or a piece in two parts, the answers first, since they are
+waited for. The first says "more", and the "answer" of the second holds what the first one's lacks.
 
-Request: {"id", "op": "answer", "sum", "givens": {name: text}, "bench": {"unit", "mark", "angles", "currency"}}.
+Request: {"id", "op": "answer", "sum", "givens": {name: text}, "bench": {"unit", "mark", "angles", "currency"}}; with
+"anew": true nothing that was worked out for an earlier one is made use of, which changes only how long it takes.
 Reply: {"id", "ok": true, "answer": ...} or {"id", "ok": false, "refusals": [...], "givens": what could be read};
 a defect of ours has no refusals, but a "fault".
-Other ops: "hello", and those of `calc.door_pieces`.
+Other ops: "hello", and those of `calc.door_pieces` and `calc.door_numbers`.
 """
 
 import json
@@ -14,12 +15,13 @@ import re
 from collections.abc import Callable, Generator, Iterable, Iterator
 from typing import Any
 
-from calc import door_pieces
+from calc import door_numbers, door_pieces
 from calc.bench import Bench
 from calc.building.saved import OURS
 from calc.discover import everything, find
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
+from calc.remembered import forget
 
 Reply = dict[str, Any]
 DEEPEST = 20
@@ -30,11 +32,18 @@ LAST_ID = re.compile(r'"id": ?(\d+)}\s*$')
 
 def handle(request: str) -> str:
     """Answer one request; whatever goes wrong is a reply with a sentence, never an exception."""
-    whole: dict[str, Any] = {}
+    whole: Reply = {}
     for number, part in _parts(request):
-        answer = {"answer": {**whole["answer"], **part["answer"]}} if whole and part["ok"] else {}
-        whole = {"id": number, **part, **answer}
+        whole = {"id": number, **_joined(whole, part)}
     return _json(whole)
+
+
+def _joined(sooner: Reply, rest: Reply) -> Reply:
+    """What was told sooner with the rest; the rest alone where there is nothing before it, or it went wrong."""
+    if not (sooner and rest["ok"]):
+        return rest
+    told = {name: one for name, one in sooner.items() if name != "more"}
+    return told | {"answer": sooner["answer"] | rest["answer"]}
 
 
 def replies(request: str) -> Generator[str, None, str]:
@@ -66,6 +75,8 @@ def _parts(request: str) -> Iterator[tuple[int | str | None, Reply]]:
             number = int(found[1]) if (found := LAST_ID.search(request)) else None
             raise Refusal("this is damaged, or no piece", OURS)
         told = json.loads(request)
+        if told.get("anew"):
+            forget()
         number = told.get("id") if isinstance(told.get("id"), int | str) else None
         for part in _OPS[told["op"]](told):
             yield number, part
@@ -122,8 +133,8 @@ def _whole(one: Callable[[Reply], Reply]) -> Callable[[Reply], Iterable[Reply]]:
 _OPS: dict[str, Callable[[Reply], Iterable[Reply]]] = {
     "hello": _whole(_hello),
     "answer": _answer,
-    "piece": _whole(door_pieces.piece),
+    "piece": door_pieces.piece,
     "why": _whole(door_pieces.why),
-    "true": _whole(door_pieces.true),
-    "backwards": _whole(door_pieces.reverse),
+    "true": _whole(door_numbers.true),
+    "backwards": _whole(door_numbers.reverse),
 }

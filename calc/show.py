@@ -7,10 +7,10 @@ hidden, so nothing printed is further off than it says.
 import math
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import lru_cache
 from typing import Any
 
 from calc.bench import Bench
+from calc.remembered import remembered
 from calc.trig import Number, is_exact
 from calc.units import MM_PER_INCH
 
@@ -88,7 +88,7 @@ def marks(value: Number, step: Fraction) -> Fraction:
     return round(Fraction(value) / step) * step
 
 
-@lru_cache(maxsize=2048, typed=True)  # one entry to a piece leaves most of its sizes as they were
+@remembered(2048)  # one entry to a piece leaves most of its sizes as they were
 def length(mm: Number, bench: Bench) -> Shown:
     """A length in millimetres, as the maker's rule shows it. What is left over belongs to the size, whatever its sign.
 

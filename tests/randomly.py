@@ -19,6 +19,7 @@ from calc.building.settle import Settled, settle
 from calc.building.size import CUT_KINDS
 from calc.errors import Refusal
 from calc.kinds import Choice
+from calc.remembered import forget
 
 Entry = tuple[str, ...]
 WILD = ["0", "1", "3", "1/64 in", "12 in", "200", "19 m", "45°", "0.001 mm", "?", "", "wide"]
@@ -69,7 +70,10 @@ def starts(piece: Piece, example: dict[str, str]) -> SearchStrategy[Record]:
 
 
 def walked(piece: Piece, record: Record, acted: Sequence[Entry]) -> None:
-    """Each entry is made or refused in words; what stands after it is whole, and what it changed can be told."""
+    """Each entry is made or refused in words; what stands after it is whole, and what it changed can be told.
+
+    What was remembered on the way makes no difference to how it stands at the end.
+    """
     before = settle(piece, record)
     for entry in acted:
         record = act(piece, record, entry)
@@ -77,6 +81,8 @@ def walked(piece: Piece, record: Record, acted: Sequence[Entry]) -> None:
         whole(after)
         changed(changes(before, after), before, after)
         before = after
+    forget()
+    assert told(settle(piece, record)) == told(before)
 
 
 def undone(piece: Piece, record: Record, acted: Sequence[Entry]) -> None:

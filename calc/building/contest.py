@@ -25,7 +25,9 @@ def _calls_on(settled: Settled, name: str) -> set[str]:
 
 
 def _counts(settled: Settled, name: str, order: list[str]) -> bool:
-    """Whether a given would stand elsewhere with this cut in front."""
+    """Whether a given would stand elsewhere with this cut in front; one that is there already changes nothing."""
+    if name == order[0]:
+        return False
     in_front = [name, *(one for one in order if one != name)]
     other = Fitting(settled.piece, settled.asked, settled.cuts, in_front)
     return any(not still(other.givens[one] - settled.givens[one]) for one in {*settled.took, *other.took})

@@ -6,23 +6,26 @@ before; then the two are settled together, with one more given to move, or that 
 nothing yields is never settled, but while it fits, nothing moves that would make it misfit.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Hashable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import islice
 
 from calc.building.elimination import Misses, Point
-from calc.building.moves import Moved, alone, room, together
+from calc.building.moves import Moved, moved
 from calc.building.piece import Piece
 from calc.building.sizing import Unknown
 from calc.building.trials import still
 from calc.declare import Values
 from calc.errors import Refusal
+from calc.remembered import Kept
 from calc.trig import Number
 
 PACE = Fraction(1, 64)
 """How far a given is moved to see who feels it, in millimetres or degrees."""
 MOST_TRIED = 12
 """How many ways of moving givens together are tried for one cut and one given."""
+
+MOVES: Kept[Moved | None] = Kept(1024)
 
 
 class Fitting:
@@ -35,14 +38,18 @@ class Fitting:
         self.fixed = cuts.keys() | {name for name, one in givens.items() if one is not None}
         self.lead = self.plan.leading(order, self.fixed)
         self.values = self.plan.known(givens, cuts)
+        self.missed: dict[str, Number | None] = {}  # true until a given moves that the cut feels
+        self.feeling: dict[tuple[str, str], bool] = {}  # the same
         self._follow(())
         for at, row in enumerate(order):
             self._settle(row, order[:at])
 
     def _follow(self, moved: Sequence[str]) -> None:
         """Bring what leads to the cuts up to date after givens have moved."""
-        stale = set(self.plan.touched(moved, self.fixed)) - self.fixed
-        self.feeling: dict[tuple[str, str], bool] = {}  # true as long as no given moves
+        felt = set(self.plan.touched(moved, self.fixed))
+        stale = felt - self.fixed
+        self.missed = {row: one for row, one in self.missed.items() if row not in felt}
+        self.feeling = {(row, name): one for (row, name), one in self.feeling.items() if row not in felt}
         self.values = {name: one for name, one in self.values.items() if name not in stale}
         self.values |= {name: self.givens[name] for name in moved}
         self.plan.redo(self.lead, self.values, self.plan.typed(self.givens, self.cuts), {})
@@ -66,8 +73,10 @@ class Fitting:
 
     def miss(self, row: str) -> Number | None:
         """How much larger this cut is than its function says; None when that cannot be said."""
-        found = self.misses((row,), ())(())
-        return found[0] if found else None
+        if row not in self.missed:
+            found = self.misses((row,), ())(())
+            self.missed[row] = found[0] if found else None
+        return self.missed[row]
 
     def yields(self, row: str) -> list[str]:
         """The givens that may move for this cut: those that are given, and not cut themselves."""
@@ -114,20 +123,28 @@ class Fitting:
     def _fits(self, row: str, missed: Number) -> bool:
         return not self.piece.sizes[row].harms(missed, self.values)
 
-    def _spoils(self, names: Sequence[str], moved: Moved, rows: Sequence[str]) -> bool:
+    def _spoils(self, names: Sequence[str], to: Moved, rows: Sequence[str]) -> bool:
         """Whether a cut to which nothing yields, and which fits, would not when these givens move."""
         here = {one: self.miss(one) for one in self._felt(names, rows) if not self.yields(one)}
         held = [one for one, missed in here.items() if missed is not None and self._fits(one, missed)]
-        after = self.misses(held, names)(tuple(Fraction(one) for one in moved))
+        after = self.misses(held, names)(tuple(Fraction(one) for one in to))
         return after is None or not all(self._fits(one, missed) for one, missed in zip(held, after, strict=True))
 
     def _move(self, movers: Mapping[str, str], earlier: Sequence[str]) -> None:
         names = list(movers.values())
-        start = tuple(Fraction(self.givens[name]) for name in names)
-        misses = self.misses(list(movers), names)
-        rooms = [room(self.piece.given(name), now) for name, now in zip(names, start, strict=True)]
-        moved = alone(misses, start, rooms) if len(names) == 1 else together(misses, start, rooms)
-        if moved and not self._spoils(names, moved, earlier):
-            self.givens |= dict(zip(names, moved, strict=True))
+        found = MOVES.get(self._feeding(movers), lambda: self._moved(movers))
+        if found and not self._spoils(names, found, earlier):
+            self.givens |= dict(zip(names, found, strict=True))
             self.took |= {name: row for row, name in movers.items()}
             self._follow(names)
+
+    def _feeding(self, movers: Mapping[str, str]) -> Hashable:
+        """All that `_moved` hangs on. Most of it stands as it did when a piece was last settled."""
+        typed = self.plan.typed(self.givens, self.cuts)
+        names = self.plan.feeding(movers, self.fixed)
+        values = [*(self.values.get(name, Unknown) for name in names), *typed.values()]
+        return self.plan, names, *movers.items(), *typed, *values, *map(type, values)
+
+    def _moved(self, movers: Mapping[str, str]) -> Moved | None:
+        givens = [(self.piece.given(name), self.givens[name]) for name in movers.values()]
+        return moved(self.misses(list(movers), list(movers.values())), givens)

@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import lru_cache
 
 from calc import show
 from calc.building.doubts import doubts
@@ -14,6 +13,7 @@ from calc.building.supposing import miss_if, miss_settled, value_uncut
 from calc.building.trials import Reached
 from calc.cells import entry
 from calc.errors import listed
+from calc.remembered import remembered
 from calc.roots import reach
 from calc.show import NOISE
 from calc.trig import Number
@@ -37,7 +37,7 @@ class Alike:
         return self.apart is None or self.apart <= self.within + NOISE
 
 
-@lru_cache(maxsize=2)  # asked for what stood before an entry, and twice for what stands after it
+@remembered(2)  # asked for what stood before an entry, and twice for what stands after it
 def gaps(settled: Settled) -> tuple[Gap, ...]:
     """Every cut that is asked about, then those that still disagree with the rest, in the order of the sizes."""
     missed = [(size, settled.misses.get(size.name, 0)) for size in settled.piece.in_order]

@@ -23,6 +23,13 @@ def room(given: Given, now: Number) -> Room:
     return least, Fraction(now) + FAR if high is None else Fraction(high) - HAIR * given.limit.below
 
 
+def moved(misses: Misses, givens: Sequence[tuple[Given, Number]]) -> Moved | None:
+    """Where givens go, from where they stand, so that as many cuts fit; None where that does not help."""
+    start = tuple(Fraction(now) for _, now in givens)
+    rooms = [room(given, now) for given, now in givens]
+    return alone(misses, start, rooms) if len(givens) == 1 else together(misses, start, rooms)
+
+
 def alone(misses: Misses, start: Point, rooms: Sequence[Room]) -> Moved | None:
     """One given moved until its cut fits, or as far as that helps and its limit lets it; None where it does not help.
 

@@ -11,7 +11,6 @@ from calc.building.gaps import Alike, alike, gaps
 from calc.building.settle import Settled
 from calc.building.size import CUT_KINDS
 from calc.cells import EMPTY, cell, entry, number
-from calc.drawing.exploded import DRAWN
 from calc.engine import understood
 from calc.probing.why import result, unsaid
 
@@ -60,8 +59,7 @@ def answered(settled: Settled) -> Result | None:
 def in_json(settled: Settled, **more: Any) -> str:
     """All of it as JSON for a machine without a page: what stands, `more`, and the answer without its drawing."""
     result = answered(settled)
-    answer = {name: one for name, one in result.to_dict().items() if name not in DRAWN} if result else None
-    reply = {"settled": told(settled), **more, "answer": answer}
+    reply = {"settled": told(settled), **more, "answer": result.undrawn() if result else None}
     return json.dumps(reply, ensure_ascii=False, indent=1, allow_nan=False)
 
 

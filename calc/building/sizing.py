@@ -27,7 +27,7 @@ class Known(dict[str, Any]):
         raise Unknown(name)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Plan:
     """The steps of a piece in their order, and which of its givens are asked for as "any two of"."""
 
@@ -42,6 +42,11 @@ class Plan:
     @cached_property
     def _led(self) -> dict[Asked, tuple[Worked, ...]]:
         """What `leading` has found."""
+        return {}
+
+    @cached_property
+    def _fed(self) -> dict[Asked, tuple[str, ...]]:
+        """What `feeding` has found."""
         return {}
 
     def work_out(self, givens: Values, cuts: Values) -> tuple[dict[str, Any], dict[str, Refusal]]:
@@ -116,6 +121,15 @@ class Plan:
                 wanted.update(step.needs)
                 found += [step] if step.name not in fixed else []
         return tuple(reversed(found))
+
+    def feeding(self, rows: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
+        """These sizes, and all that stands fixed and that their functions come from, however long the way."""
+        asked = frozenset(rows), frozenset(fixed)
+        if asked not in self._fed:
+            worked = [*self.leading(*asked), *(self.by_name[row] for row in rows)]
+            wanted = {need for step in worked for need in step.needs}
+            self._fed[asked] = tuple(sorted(wanted & asked[1] | asked[0]))
+        return self._fed[asked]
 
     def typed(self, givens: Values, cuts: Values) -> dict[str, Any]:
         """What "any two of" was given, at the size it was cut to; None for the rest of them."""

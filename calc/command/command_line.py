@@ -14,7 +14,6 @@ from calc.command.asking import PIECE, Asked, asking, bench
 from calc.command.files import Files
 from calc.declare import Sum
 from calc.door import refusal
-from calc.drawing.exploded import DRAWN
 from calc.engine import reckon
 from calc.errors import Refusal, Refused
 
@@ -73,8 +72,7 @@ def _told(asked: Asked) -> str:
 
 
 def _json(result: Result) -> str:
-    told = {name: one for name, one in result.to_dict().items() if name not in DRAWN}
-    return json.dumps(told, ensure_ascii=False, indent=1, allow_nan=False)
+    return json.dumps(result.undrawn(), ensure_ascii=False, indent=1, allow_nan=False)
 
 
 def _text(result: Result, working: bool) -> str:

@@ -16,8 +16,6 @@ from calc.drawing.solid import STILL, Face, Solid, Spot3, moved
 from calc.errors import listed
 
 Edge = tuple[Spot3, Spot3]
-DRAWN = ("figure", "exploded")
-"""What `drawings` may give: ink for a page, no use to a reader of numbers."""
 WIDE, TALL = 340.0, 440.0
 APART = 0.4
 """How far the parts stand off, as a share of the mean of the whole's depth, width and height."""

@@ -7,9 +7,10 @@ and can be compared by eye. The eye stands before the piece, to the right of it 
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 from calc.drawing.solid import Face, Solid, Spot3
+from calc.remembered import remembered
 
 Spot = tuple[float, float]
 Plane = tuple[Spot3, float]
@@ -34,7 +35,7 @@ def dot(one: Spot3, other: Spot3) -> float:
     return one[0] * other[0] + one[1] * other[1] + one[2] * other[2]
 
 
-@lru_cache(maxsize=1024)  # the painter asks for it, then whoever draws the face's outline and its fibres
+@remembered(1024)  # the painter asks for it, then whoever draws the face's outline and its fibres
 def normal(face: Face) -> Spot3:
     """The way a face looks, of length one; nought for a face that is none."""
     x = y = z = 0.0

@@ -2,12 +2,12 @@
 
 import math
 from collections.abc import Mapping
-from functools import lru_cache
 from typing import Any
 
 from calc.declare import Values
 from calc.discover import find
 from calc.errors import Refusal
+from calc.remembered import remembered
 from calc.show import plain
 
 
@@ -16,7 +16,7 @@ def up(size: Any) -> str:
     return f"{plain(math.ceil(size * 10) / 10, 1)} mm"
 
 
-@lru_cache(maxsize=512, typed=True)
+@remembered(512)
 def answered(sum_id: str, **numbers: Any) -> Values:
     """Another sum's answers, kept by the numbers and their types: an exact one is never answered from a rounded one."""
     return find(sum_id).of(**numbers)

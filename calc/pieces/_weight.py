@@ -4,7 +4,6 @@ A piece adds WEIGHS to its givens, WEIGHED to its answers, and a size `wood_volu
 """
 
 from dataclasses import replace
-from functools import lru_cache
 from typing import Any
 
 from calc.declare import Caution, Values
@@ -12,6 +11,7 @@ from calc.discover import find
 from calc.errors import Refusal
 from calc.pieces._asks import theirs
 from calc.pieces._size import sizes_by
+from calc.remembered import remembered
 from calc.tables import CHECK
 
 ONE = ({"count": 1, "thickness": 1, "width": 1, "length": 1},)
@@ -34,7 +34,7 @@ def density(species: str | None, moisture: Any, own_density: Any) -> Any:
         raise replace(refusal, field=FIELDS.get(refusal.field, "species")) from None
 
 
-@lru_cache(maxsize=64, typed=True)
+@remembered(64)
 def _asked(species: str, moisture: Any, own: Any) -> Values:
     return find("weight").of(species=species, moisture=moisture, own=own, boards=ONE)
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 
+from calc.remembered import remembered
 from calc.show import MINUS, fraction, plain
 from calc.typed.words import Words
 from calc.units import factor
@@ -35,6 +36,7 @@ class Length:
     read: str
 
 
+@remembered(256)  # every field is read at every keystroke, and all but one is as it was
 def length(text: str, unit: str = "in") -> Length:
     """Read one length; a bare number takes `unit`. Returns millimetres exactly. Raises Refusal.
 

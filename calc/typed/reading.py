@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from calc.remembered import remembered
 from calc.show import MINUS, decimal, plain
 from calc.trig import atan
 from calc.typed.glyphs import tidy
@@ -32,6 +33,7 @@ class Reading:
     rounded: bool = False
 
 
+@remembered(256)  # as lengths are kept, and for the same reason
 def number(text: str, unit: str = "") -> Reading:
     """A plain number, at most one fraction: 7, 2.5, 1 1/2; its own `unit` may stand behind it. Raises Refusal."""
     value = _number(text, unit)
@@ -67,6 +69,7 @@ def count(text: str) -> Reading:
     return Reading(int(value), "", said(value))
 
 
+@remembered(256)
 def angle(text: str) -> Reading:
     """An angle in degrees: 14.5, 14° 30′, or a slope (1 in 7, 3:12, 25%), which gives a rounded angle. Raises Refusal.
 

@@ -125,7 +125,7 @@ def _show(found: dict[str, Any]) -> None:
         say(f"Keystroke to answer, every sum, {rate}: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
         say(f"  slowest, {row['slowest']}: median {row['slowest median ms']} ms")
     for name, row in found["entry to a settled piece"].items():
-        say(f"Entry to a settled {name}: median {row['median ms']} ms, longest {row['longest ms']} ms")
+        say(f"Entry to a settled {name}: {row['median ms']} ms, longest {row['longest ms']}, drawn {row['drawn ms']}")
     for name, held in found["memory"].items():
         say(f"Memory of the page's process at most, {name}: {f'{held / 1e6:.0f} MB' if held else 'not told here'}")
     for name, row in found["bytes"].items():

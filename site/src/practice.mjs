@@ -1,6 +1,6 @@
 // Practice. What a browser runs for the first times it runs the slow way; what has run often it compiles well, and keeps so for
 // the next visit. So when Python has answered and nobody asks, the same question is answered again, for nobody, until that
-// comes no sooner. A question that somebody does ask waits for one such round at most.
+// comes no sooner; anew, since what is remembered would leave little to do. A question that somebody does ask waits for one such round at most.
 
 const REST = 300; // milliseconds after an answer: whoever is typing is left alone
 const LONGEST = 3000; // milliseconds of practice in all
@@ -44,7 +44,10 @@ export function makePractice(ask, clock = CLOCK) {
     if (spent < LONGEST && idle < IDLE) timer = clock.later(() => void round(request).catch(() => {}), after);
   }
 
-  /** @param {string} request */
-  const answered = (request) => WORTH.has(JSON.parse(request).op) && next(request, REST);
+  /** @param {string} text */
+  function answered(text) {
+    const request = JSON.parse(text);
+    if (WORTH.has(request.op)) next(JSON.stringify({ ...request, anew: true }), REST);
+  }
   return { asked, answered };
 }

@@ -136,5 +136,7 @@ class Python {
 
 /** What was told sooner and the rest, as one. @param {Reply | undefined} part @param {Reply} rest @returns {Reply} */
 function joined(part, rest) {
-  return part?.answer && rest.answer ? { ...rest, answer: { ...part.answer, ...rest.answer } } : rest;
+  if (!part?.answer || !rest.answer) return rest;
+  const { more: _, ...told } = part;
+  return { ...told, ...rest, answer: { ...told.answer, ...rest.answer } };
 }

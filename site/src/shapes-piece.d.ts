@@ -132,6 +132,8 @@ export interface PieceReply {
   answer?: Result | null;
   refusals?: Refusal[];
   fault?: string;
+  /** Told sooner; the rest of the answer follows. */
+  more?: boolean;
 }
 
 /** A line of the list of pieces kept. */

@@ -9,9 +9,9 @@
 import { keyOf, makeAsker } from "./state-ask.mjs";
 import { borrowed } from "./state-entry.mjs";
 import { keep } from "./state-keep.mjs";
+import { makeRest } from "./state-rest.mjs";
 import { asking, currentKey, worked } from "./state.mjs";
 
-const PATIENCE = 700;
 const RECENT = 3;
 
 /**
@@ -20,22 +20,7 @@ const RECENT = 3;
  */
 export function makeAnswering(store, python) {
   const asker = makeAsker(python, took);
-  let timer = 0;
-  let later = () => {};
-
-  /** Do it when the hand has rested; a newer one takes its place. @param {() => void} what */
-  function rest(what) {
-    clearTimeout(timer);
-    later = what;
-    timer = setTimeout(settled, PATIENCE);
-  }
-
-  /** The hand has rested, or left the field. */
-  function settled() {
-    clearTimeout(timer);
-    later();
-    later = () => {};
-  }
+  const { rest, settled, never } = makeRest();
 
   /** @param {import("./shapes").Request} request @param {Reply} reply */
   function took(request, reply) {
@@ -84,7 +69,7 @@ export function makeAnswering(store, python) {
     const key = currentKey(store.get());
     const sure = [shown, worked(sum)].find((one) => one?.key === key && !one.kept);
     if (sure) {
-      later = () => {};
+      never();
       store.set({ shown: sure, refusals: [], fault: "" });
     }
     asker(asking(sum, entry, bench));

@@ -9,34 +9,18 @@
 import { acts, base, taken } from "./state-acted.mjs";
 import { keep } from "./state-keep.mjs";
 import { entryOf, keyOfPiece, stamped } from "./state-piece.mjs";
+import { makeRest } from "./state-rest.mjs";
 import { spoken } from "./state-told.mjs";
-
-const PATIENCE = 700;
 
 /**
  * @param {import("./state-store.mjs").Store} store
- * @param {(request: any) => Promise<any>} python
+ * @param {(request: any, sooner: (part: any) => void) => Promise<any>} python
  * @param {(kept: Kept, was: string) => void} save
  */
 export function makeBuilding(store, python, save) {
   let busy = false;
   let asked = false;
-  let timer = 0;
-  let later = () => {};
-
-  /** Do it when the hand has rested. @param {() => void} what @param {number} [patience] */
-  function rest(what, patience = PATIENCE) {
-    clearTimeout(timer);
-    later = what;
-    timer = setTimeout(settled, patience);
-  }
-
-  /** The hand has rested, or left the field. */
-  function settled() {
-    clearTimeout(timer);
-    later();
-    later = () => {};
-  }
+  const { rest, settled } = makeRest();
 
   /** Stand with the piece as it is now. @param {Kept} kept @param {Partial<State>} [more] */
   function stand(kept, more = {}) {
@@ -78,11 +62,36 @@ export function makeBuilding(store, python, save) {
     const next = kept.pending[0];
     if (!next && told && told.key === keyOfPiece(kept, bench)) return false;
     const record = { ...kept.record, entries: base(kept, next) };
-    const reply = await python({ op: "piece", sum: sum.id, record, bench, do: acts(kept, next, sum) });
+    let key = "";
+    const sooner = (/** @type {PieceReply} */ part) => void (key ||= begun(kept.id, next, part));
+    const reply = await python({ op: "piece", sum: sum.id, record, bench, do: acts(kept, next, sum) }, sooner);
     if (store.get().kept?.id !== kept.id) return true;
     if (reply.fault) return lost(reply.fault);
-    store.together(() => took(next, reply));
+    store.together(() => (key ? whole(key, reply) : took(next, reply)));
     return true;
+  }
+
+  /** How the piece stands is known; drawings and working stay as they were for the moment that the rest takes.
+   * @param {string} id @param {Pending | undefined} next @param {PieceReply} part @returns {string} the name of how it stands; "" if nothing was taken up */
+  function begun(id, next, part) {
+    const { kept, shown } = store.get();
+    if (kept?.id !== id || !part.answer || shown?.answer.sum !== part.answer.sum) return "";
+    const answer = { ...shown.answer, ...part.answer };
+    store.together(() => took(next, { ...part, answer }));
+    return store.get().shown?.key ?? "";
+  }
+
+  /** The rest is there, unless something else has taken its place. @param {string} key @param {PieceReply} reply */
+  function whole(key, { answer, settled: told }) {
+    const { kept, shown } = store.get();
+    if (!kept || !answer || shown?.key !== key) return;
+    store.set({ shown: { ...shown, answer } });
+    keepStood(kept.id, { key, answer, told });
+  }
+
+  /** @param {string} id @param {{ key: string, answer: PieceReply["answer"], told: PieceReply["settled"] }} stood */
+  function keepStood(id, stood) {
+    keep(`stood:${id}`, { version: store.get().catalogue.version, ...stood });
   }
 
   /** Python is lost: what waits goes on waiting, and is kept. @param {string} fault */
@@ -109,7 +118,7 @@ export function makeBuilding(store, python, save) {
     const told = { refusals: [...others, ...here], spoken: here.map((one) => one.text).join(" ") };
     if (!field) return stand(kept, { ...told, fault: told.spoken, settled: unsettled(kept) });
     stand(kept, { settled: unsettled(kept) });
-    rest(() => store.set(told), store.get().focus === field ? PATIENCE : 0);
+    rest(() => store.set(told), store.get().focus === field ? undefined : 0);
   }
 
   /** What cannot be worked out again is not asked over and over. @param {Kept} kept @returns {State["settled"]} */
@@ -119,15 +128,15 @@ export function makeBuilding(store, python, save) {
   }
 
   /** @param {Kept} kept @param {Pending | undefined} next @param {PieceReply} reply @param {State["refusals"]} others */
-  function stands(kept, next, { settled: told, answer, changes }, others) {
-    const { bench, shown, catalogue } = store.get();
+  function stands(kept, next, { settled: told, answer, changes, more }, others) {
+    const { bench, shown } = store.get();
     const key = keyOfPiece(kept, bench);
     const now = answer ? { key, answer, kept: false } : shown;
     const at = next && { at: next.act === "cut" || next.act === "uncut" || next.act === "first" ? `cut:${next.name}` : next.act };
     const changed = next && next.act !== "settle" && changes && at ? { ...at, changes } : store.get().changed;
     stand(kept, { settled: { key, told: told ?? null }, shown: now, refusals: others, fault: "", changed });
-    keep(`stood:${kept.id}`, { version: catalogue.version, key, answer, told });
-    if (changed && next) rest(() => store.set({ spoken: spoken(store.get()) }), next.act === "give" ? PATIENCE : 0);
+    if (!more) keepStood(kept.id, { key, answer, told });
+    if (changed && next) rest(() => store.set({ spoken: spoken(store.get()) }), next.act === "give" ? undefined : 0);
   }
   return { put, ask, settled };
 }

@@ -9,9 +9,11 @@ from hypothesis import strategies as st
 
 import calc
 from calc import discover, door
+from calc.building.piece import Piece
 from calc.declare import Sum
 
 ASK = {"id": 7, "op": "answer", "sum": "slope", "givens": {"rise": "3 in", "run": "1 ft"}, "bench": {"mark": "1/32"}}
+PIECES = [one for one in discover.everything() if isinstance(one, Piece)]
 plain = st.recursive(
     st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=8),
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=8), inner, max_size=3),
@@ -125,7 +127,22 @@ def test_the_answers_come_first_and_the_parts_make_the_whole(one: Sum) -> None:
     assert {**last, "answer": {**first["answer"], **last["answer"]}} == json.loads(door.handle(request))
 
 
-def test_what_is_refused_or_asked_of_a_piece_comes_in_one_part() -> None:
+@pytest.mark.parametrize("one", PIECES, ids=lambda one: one.id)
+def test_a_piece_stands_before_it_is_drawn(one: Piece) -> None:
+    """The first part has the record, every size and what changed; the second what is drawn, and the whole has both."""
+    do = [{"act": "give", "name": name, "text": text} for name, text in one.example.givens.items()]
+    request = json.dumps({"id": 7, "op": "piece", "sum": one.id, "record": None, "bench": {}, "do": do})
+    (first,), last = in_parts(request)
+    assert first.pop("more")
+    assert "more" not in last
+    assert first["settled"]["whole"]
+    assert first["record"]["entries"]
+    assert first["changes"]["sizes"]
+    assert {"figure", "exploded", "working"} == last["answer"].keys()
+    assert {**first, "answer": {**first["answer"], **last["answer"]}} == json.loads(door.handle(request))
+
+
+def test_what_is_refused_or_not_decided_yet_comes_in_one_part() -> None:
     """There is nothing to tell sooner."""
     for changes in ({"givens": {"rise": "3 inn"}}, {"op": "piece", "sum": "wall-shelf"}, {"op": "hello"}):
         request = json.dumps({**ASK, **changes})
