@@ -1,4 +1,4 @@
-"""From keystroke to answer, on the page of every sum: one of its givens typed over and over."""
+"""From keystroke to answer, on the page of every sum: one of its givens taken in hand and typed over and over."""
 
 import json
 import math
@@ -22,7 +22,8 @@ from make.timing import LONGEST, OFTEN, visitor
 
 TIMES = 8
 QUIET = 50  # milliseconds from one look to the next
-REACH = 1000  # milliseconds that a hand takes at least from the first answer to the first key
+REACH = 1000  # milliseconds that a hand takes at least from the first answer to a field
+RISE = 300  # milliseconds from the touch of a field, while its keys rise, to the first of them
 ANSWERED = "performance.getEntriesByName('answered').length > 0"
 """Said by the thread once it has answered for what came in the address; a keystroke before that waits for it."""
 TYPE = """async ([field, answer, texts]) => {
@@ -40,6 +41,8 @@ TYPE = """async ([field, answer, texts]) => {
     input.dispatchEvent(new InputEvent("input", { bubbles: true }));
   });
   const times = [];
+  input.focus();
+  await new Promise((rest) => setTimeout(rest, %d));
   for (const text of texts) {
     times.push(await answered(text));
     await new Promise((rest) => setTimeout(rest, 80));
@@ -122,6 +125,6 @@ def _times(someone: BrowserContext, host: str, one: Typing) -> list[float]:
     while not page.workers[0].evaluate(ANSWERED):
         page.wait_for_timeout(QUIET)
     page.wait_for_timeout(REACH)
-    times: list[float] = page.evaluate(TYPE % OFTEN, [one.field, one.answer, one.texts])
+    times: list[float] = page.evaluate(TYPE % (OFTEN, RISE), [one.field, one.answer, one.texts])
     page.close()
     return times

@@ -21,7 +21,7 @@ export function Page({ state, acts }) {
       state.page === "index" ? h(Home, { state, acts }) : h(SumPage, { state, acts }),
     ),
     h(Foot, { state }),
-    h(Settings, { state, acts }),
+    h(Settings, { bench: state.bench, look: state.look, acts }),
     h(NumberSheet, { state, acts }),
     h(KeyRow, { state, acts }),
     h("p", { class: "spoken", role: "status" }, state.spoken),

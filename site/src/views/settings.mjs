@@ -1,7 +1,8 @@
 import { h } from "preact";
 import { rule } from "./measure.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
-/** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
+/** @typedef {Pick<import("../shapes").State, "bench" | "look"> & { acts: import("../shapes").Acts }} Props */
 
 const UNITS = ["in", "ft", "mm", "cm", "m"];
 const MARKS = ["1/8", "1/16", "1/32", "1/64", "mm", "half mm"];
@@ -16,27 +17,30 @@ const LOOKS = /** @type {const} */ ([
   ["sun", "full sun"],
 ]);
 
-/** How this maker measures and how the page looks, in a small sheet. @param {Props} props */
-export function Settings({ state: { bench, look }, acts }) {
+/** How this maker measures and how the page looks, in a small sheet. */
+export const Settings = whenChanged(settings);
+
+/** @param {Props} props */
+function settings({ bench, look, acts }) {
   return h(
     "div",
     { class: "settings", id: "settings", popover: "auto", role: "dialog", "aria-labelledby": "settings-title" },
     h("h2", { id: "settings-title" }, h("span", null, "Your rule and your page")),
-    h(Pick, {
+    h(Chosen, {
       name: "mark",
       legend: "Finest mark on your rule",
       options: MARKS.map((mark) => [mark, rule(mark)]),
       chosen: bench.mark,
       choose: (mark) => acts.settle({ mark }),
     }),
-    h(Pick, {
+    h(Chosen, {
       name: "unit",
       legend: "A number with no unit is in",
       options: UNITS.map((unit) => [unit, unit]),
       chosen: bench.unit,
       choose: (unit) => acts.settle({ unit }),
     }),
-    h(Pick, {
+    h(Chosen, {
       name: "angles",
       legend: "Angles in",
       options: ANGLES,
@@ -62,7 +66,7 @@ export function Settings({ state: { bench, look }, acts }) {
       ),
       h("p", { class: "help" }, "Printed before a price, such as €, £ or kr."),
     ),
-    h(Pick, { name: "look", legend: "The page is", options: LOOKS, chosen: look, choose: acts.dress }),
+    h(Chosen, { name: "look", legend: "The page is", options: LOOKS, chosen: look, choose: acts.dress }),
     h("button", { type: "button", class: "key wide", popovertarget: "settings", popovertargetaction: "hide" }, "Done"),
   );
 }
@@ -71,7 +75,7 @@ export function Settings({ state: { bench, look }, acts }) {
  * @typedef {readonly (readonly [string, string])[] | string[][]} Options
  * @param {{ name: string, legend: string, options: Options, chosen: string, choose: (key: string) => void }} props
  */
-function Pick({ name, legend, options, chosen, choose }) {
+function Chosen({ name, legend, options, chosen, choose }) {
   return h(
     "fieldset",
     { class: "pick" },
