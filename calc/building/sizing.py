@@ -9,11 +9,10 @@ from typing import Any
 from calc.building.size import Size, Step
 from calc.declare import AnyOf, Values
 from calc.errors import Refusal
+from calc.remembered import Kept
 
 CANNOT = Refusal("it cannot be worked out from these sizes", "change one of the sizes it comes from")
 Worked = Size | Step
-Asked = tuple[frozenset[str], frozenset[str]]
-"""Names asked after, and those that stand fixed meanwhile."""
 
 
 class Unknown(Exception):
@@ -35,19 +34,19 @@ class Plan:
     any_of: AnyOf | None = None
 
     @cached_property
-    def _felt(self) -> dict[Asked, tuple[str, ...]]:
+    def _felt(self) -> Kept[tuple[str, ...]]:
         """What `touched` has found: the steps never change, and the same is asked over and over."""
-        return {}
+        return Kept(1024)
 
     @cached_property
-    def _led(self) -> dict[Asked, tuple[Worked, ...]]:
+    def _led(self) -> Kept[tuple[Worked, ...]]:
         """What `leading` has found."""
-        return {}
+        return Kept(1024)
 
     @cached_property
-    def _fed(self) -> dict[Asked, tuple[str, ...]]:
+    def _fed(self) -> Kept[tuple[str, ...]]:
         """What `feeding` has found."""
-        return {}
+        return Kept(1024)
 
     def work_out(self, givens: Values, cuts: Values) -> tuple[dict[str, Any], dict[str, Refusal]]:
         """Every given, cut and size that is known, by name; and why a size could not be worked out.
@@ -93,9 +92,7 @@ class Plan:
     def touched(self, moved: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
         """The sizes whose function feels it when givens move; a fixed size feels it and passes nothing on."""
         asked = frozenset(moved), frozenset(fixed)
-        if asked not in self._felt:
-            self._felt[asked] = self._touched(*asked)
-        return self._felt[asked]
+        return self._felt.get(asked, lambda: self._touched(*asked))
 
     def _touched(self, moved: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
         reached, found = set(moved), []
@@ -109,9 +106,7 @@ class Plan:
     def leading(self, rows: Collection[str], fixed: Collection[str]) -> tuple[Worked, ...]:
         """The steps that the functions of these sizes want first, however long the way; fixed ones need no working."""
         asked = frozenset(rows), frozenset(fixed)
-        if asked not in self._led:
-            self._led[asked] = self._leading(*asked)
-        return self._led[asked]
+        return self._led.get(asked, lambda: self._leading(*asked))
 
     def _leading(self, rows: Collection[str], fixed: Collection[str]) -> tuple[Worked, ...]:
         wanted: set[str] = set()
@@ -123,13 +118,14 @@ class Plan:
         return tuple(reversed(found))
 
     def feeding(self, rows: Collection[str], fixed: Collection[str]) -> tuple[str, ...]:
-        """These sizes, and all that stands fixed and that their functions come from, however long the way."""
+        """These sizes, and all that is not worked out and that their functions come from, however long the way."""
         asked = frozenset(rows), frozenset(fixed)
-        if asked not in self._fed:
-            worked = [*self.leading(*asked), *(self.by_name[row] for row in rows)]
-            wanted = {need for step in worked for need in step.needs}
-            self._fed[asked] = tuple(sorted(wanted & asked[1] | asked[0]))
-        return self._fed[asked]
+        return self._fed.get(asked, lambda: self._feeding(*asked))
+
+    def _feeding(self, rows: frozenset[str], fixed: frozenset[str]) -> tuple[str, ...]:
+        worked = [*self.leading(rows, fixed), *(self.by_name[row] for row in rows)]
+        wanted = {need for step in worked for need in step.needs}
+        return tuple(sorted({need for need in wanted if need in fixed or need not in self.by_name} | rows))
 
     def typed(self, givens: Values, cuts: Values) -> dict[str, Any]:
         """What "any two of" was given, at the size it was cut to; None for the rest of them."""

@@ -1,6 +1,7 @@
 /**
  * A piece being built: each entry is kept at once, taken up by Python one after another, and what it changed is told.
  * @typedef {import("./shapes").State} State
+ * @typedef {import("./shapes").Bench} Bench
  * @typedef {import("./shapes-piece").Kept} Kept
  * @typedef {import("./shapes-piece").Pending} Pending
  * @typedef {import("./shapes-piece").PieceReply} PieceReply
@@ -20,6 +21,8 @@ import { spoken } from "./state-told.mjs";
 export function makeBuilding(store, python, save) {
   let busy = false;
   let asked = false;
+  /** The piece whose drawings are shown, once Python has made them here. */
+  let drawn = "";
   const { rest, settled } = makeRest();
 
   /** Stand with the piece as it is now. @param {Kept} kept @param {Partial<State>} [more] */
@@ -62,31 +65,38 @@ export function makeBuilding(store, python, save) {
     const next = kept.pending[0];
     if (!next && told && told.key === keyOfPiece(kept, bench)) return false;
     const record = { ...kept.record, entries: base(kept, next) };
+    const before = keyOfPiece(kept, bench);
+    /** Whether the reply is still to what stands here. */
+    const holds = () => {
+      const { kept: now } = store.get();
+      return now?.id === kept.id && (!!next || keyOfPiece(now, bench) === before);
+    };
     let key = "";
-    const sooner = (/** @type {PieceReply} */ part) => void (key ||= begun(kept.id, next, part));
+    const sooner = (/** @type {PieceReply} */ part) => void (key ||= holds() ? begun(next, part, bench) : "");
     const reply = await python({ op: "piece", sum: sum.id, record, bench, do: acts(kept, next, sum) }, sooner);
-    if (store.get().kept?.id !== kept.id) return true;
+    if (key ? store.get().kept?.id !== kept.id : !holds()) return true;
     if (reply.fault) return lost(reply.fault);
-    store.together(() => (key ? whole(key, reply) : took(next, reply)));
+    store.together(() => (key ? whole(kept.id, key, reply) : took(next, reply, bench)));
     return true;
   }
 
-  /** How the piece stands is known; drawings and working stay as they were for the moment that the rest takes.
-   * @param {string} id @param {Pending | undefined} next @param {PieceReply} part @returns {string} the name of how it stands; "" if nothing was taken up */
-  function begun(id, next, part) {
+  /** How the piece stands is known; drawings and working stay as they were for the moment that the rest takes, if they are its own.
+   * @param {Pending | undefined} next @param {PieceReply} part @param {Bench} bench @returns {string} the name of how it stands; "" if nothing was taken up */
+  function begun(next, part, bench) {
     const { kept, shown } = store.get();
-    if (kept?.id !== id || !part.answer || shown?.answer.sum !== part.answer.sum) return "";
+    if (!part.answer || !shown || drawn !== kept?.id) return "";
     const answer = { ...shown.answer, ...part.answer };
-    store.together(() => took(next, { ...part, answer }));
+    store.together(() => took(next, { ...part, answer }, bench));
     return store.get().shown?.key ?? "";
   }
 
-  /** The rest is there, unless something else has taken its place. @param {string} key @param {PieceReply} reply */
-  function whole(key, { answer, settled: told }) {
+  /** The rest is there, unless something else has taken its place. @param {string} id @param {string} key @param {PieceReply} reply */
+  function whole(id, key, { answer, settled: told, refusals = [] }) {
     const { kept, shown } = store.get();
-    if (!kept || !answer || shown?.key !== key) return;
+    if (kept?.id !== id || shown?.key !== key) return;
+    if (!answer) return lost(refusals.map(({ text }) => text).join(" "));
     store.set({ shown: { ...shown, answer } });
-    keepStood(kept.id, { key, answer, told });
+    keepStood(id, { key, answer, told });
   }
 
   /** @param {string} id @param {{ key: string, answer: PieceReply["answer"], told: PieceReply["settled"] }} stood */
@@ -100,41 +110,38 @@ export function makeBuilding(store, python, save) {
     return false;
   }
 
-  /** @param {Pending | undefined} next @param {PieceReply} reply */
-  function took(next, reply) {
+  /** @param {Pending | undefined} next @param {PieceReply} reply @param {Bench} bench what it was asked with */
+  function took(next, reply, bench) {
     const { kept: now, sum, refusals } = store.get();
     if (!now || !sum) return;
     const kept = next ? stamped(taken(now, next, reply, sum)) : now;
     const field = next && (next.act === "cut" ? `cut:${next.name}` : next.name);
     const others = refusals.filter((one) => one.field !== field && one.field in kept.drafts);
     if (next) save(kept, now.rev);
-    if (!reply.ok) return refused(kept, field ?? "", others, reply);
-    stands(kept, next, reply, others);
+    const key = keyOfPiece(kept, bench);
+    if (reply.ok) stands(kept, key, next, reply, others);
+    else refused(kept, key, field ?? "", others, reply);
   }
 
-  /** @param {Kept} kept @param {string} field @param {State["refusals"]} others @param {PieceReply} reply */
-  function refused(kept, field, others, { refusals = [] }) {
+  /** What cannot be worked out again is not asked over and over.
+   * @param {Kept} kept @param {string} key @param {string} field @param {State["refusals"]} others @param {PieceReply} reply */
+  function refused(kept, key, field, others, { refusals = [] }) {
     const here = refusals.map((one) => ({ ...one, field }));
+    const settled = { key, told: store.get().settled?.told ?? null };
     const told = { refusals: [...others, ...here], spoken: here.map((one) => one.text).join(" ") };
-    if (!field) return stand(kept, { ...told, fault: told.spoken, settled: unsettled(kept) });
-    stand(kept, { settled: unsettled(kept) });
+    if (!field) return stand(kept, { ...told, fault: told.spoken, settled });
+    stand(kept, { settled });
     rest(() => store.set(told), store.get().focus === field ? undefined : 0);
   }
 
-  /** What cannot be worked out again is not asked over and over. @param {Kept} kept @returns {State["settled"]} */
-  function unsettled(kept) {
-    const { settled: told, bench } = store.get();
-    return { key: keyOfPiece(kept, bench), told: told?.told ?? null };
-  }
-
-  /** @param {Kept} kept @param {Pending | undefined} next @param {PieceReply} reply @param {State["refusals"]} others */
-  function stands(kept, next, { settled: told, answer, changes, more }, others) {
-    const { bench, shown } = store.get();
-    const key = keyOfPiece(kept, bench);
+  /** @param {Kept} kept @param {string} key @param {Pending | undefined} next @param {PieceReply} reply @param {State["refusals"]} others */
+  function stands(kept, key, next, { settled: told, answer, changes, more }, others) {
+    const { shown } = store.get();
     const now = answer ? { key, answer, kept: false } : shown;
     const at = next && { at: next.act === "cut" || next.act === "uncut" || next.act === "first" ? `cut:${next.name}` : next.act };
     const changed = next && next.act !== "settle" && changes && at ? { ...at, changes } : store.get().changed;
     stand(kept, { settled: { key, told: told ?? null }, shown: now, refusals: others, fault: "", changed });
+    if (answer) drawn = kept.id;
     if (!more) keepStood(kept.id, { key, answer, told });
     if (changed && next) rest(() => store.set({ spoken: spoken(store.get()) }), next.act === "give" ? undefined : 0);
   }

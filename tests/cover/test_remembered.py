@@ -5,9 +5,12 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
+from building import begun, done
+from toys import OURS, Example, Piece, length, rectangle, size
 
 from calc import discover, door
 from calc.bench import Bench
+from calc.building.settle import settle
 from calc.cells import cell
 from calc.declare import Answer, Sum
 from calc.remembered import forget, remembered
@@ -64,3 +67,34 @@ def test_what_a_caller_does_to_a_cell_is_not_remembered() -> None:
     one = Answer(name="a", label="A", kind="number")
     cell(one, 7, Bench())["text"] = "spoilt"
     assert cell(one, 7, Bench())["text"] == "7"
+
+
+HALVES = Piece(
+    id="halves",
+    title="Halves",
+    question="How long are they?",
+    asks=("how long are both halves",),
+    purpose="Two halves.",
+    givens=(length("a"), length("b"), length("extra", low="1 mm", optional=True)),
+    answers=(
+        size("one", lambda a, b, extra: a + b + (extra or 0), "", "front", ("b",)),
+        size("two", lambda a: a, "a", "back", ("a",)),
+    ),
+    proof=lambda values: {},
+    figure=rectangle,
+    sources=OURS,
+    example=Example({"a": "100 mm", "b": "50 mm"}, "Two halves."),
+    limits_of="Square corners.",
+)
+
+
+@pytest.mark.parametrize("texts", [("?", ""), ("", "?")])
+def test_what_is_left_out_is_not_what_is_not_decided(texts: tuple[str, str]) -> None:
+    """With the extra left out both halves can be settled, not so before it is decided; whichever came first."""
+    took = []
+    for text in texts:
+        record = begun(HALVES, a="100", b="50", extra=text)
+        record = done(HALVES, record, [("cut", "one", "150"), ("cut", "two", "103")])
+        took.append(settle(HALVES, record).took)
+    assert took[texts.index("?")] == {}
+    assert took[texts.index("")] == {"a": "two", "b": "one"}
