@@ -38,6 +38,14 @@ def test_a_lid_too_short_for_a_box_that_stands_leaves_a_gap() -> None:
     assert says(BOX.cut(("side_long", "224"), ("lid_long", "213"))) == ["The lid leaves a gap of 1.00 mm at the front."]
 
 
+def test_a_lid_never_moves_a_side_that_is_cut() -> None:
+    """Either side cut at 224: a lid of 247 stands 4 mm over the front, past 1 mm of clearance and 25 of overhang."""
+    for side in ("side_long", "second_long"):
+        after = BOX.cut((side, "224"), ("lid_long", "247"))
+        assert says(after) == ["The lid stands 4.00 mm too far over the front."]
+        assert offers(after)[0] == "Take 4.00 mm off the lid"
+
+
 def test_a_groove_ploughed_too_low_lowers_the_front_that_is_open() -> None:
     """7 mm down instead of 6: the lid lies 1 mm below the top, and all stands 1 mm higher to keep the room."""
     after = BOX.cut(("lip", "7"))
