@@ -97,6 +97,20 @@ def test_a_lid_too_thin_for_screws_says_what_to_do_and_screws_nothing() -> None:
     assert result["screw_list"] == []
 
 
+@pytest.mark.parametrize(
+    ("batten", "lid", "told"),
+    [("12 mm", "12 mm", False), ("10 mm", "10 mm", False), ("5 mm", "4 mm", True), ("3 mm", "3 mm", False)],
+)
+def test_screws_that_hardly_reach_the_lid_are_warned_of(batten: str, lid: str, told: bool) -> None:
+    """A No. 6 screw is 3.51 mm thick: 5.26 mm in the lid are enough. Through 5 mm the longest that stays 2 mm inside a
+    lid of 4 is 6.35 mm and goes 1.35 in; through 10 into 10 it is 15.88 and goes 5.88. Of 3 mm no screw is told at all.
+
+    Common practice, no source.
+    """
+    cautions = BOX.answer(batten_thickness=batten, lid_thickness=lid).cautions
+    assert any("one and a half times" in one.say for one in cautions) == told
+
+
 def test_the_battens_are_bored_to_clear_their_screws_and_slotted_by_what_can_be_measured() -> None:
     """A No. 6 screw is 0.138 in thick, 3.51 mm: 3.6 mm clears it. The slot's own length is told, not half its play."""
     result = BOX.answer()
