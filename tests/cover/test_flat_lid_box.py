@@ -7,6 +7,8 @@ from examples import Example, covered
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.sums._drills import under
+
 BOX = Example("flat-lid-box")
 
 
@@ -111,9 +113,21 @@ def test_screws_that_hardly_reach_the_lid_are_warned_of(batten: str, lid: str, t
     assert any("one and a half times" in one.say for one in cautions) == told
 
 
+def test_what_is_bored_has_its_drill_beside_it() -> None:
+    """A No. 6 screw is 0.138 in thick, 3.51 mm: 3.6 mm clears it. Its lead hole and the nails' are those of the joints,
+    by the nearest drill no thicker."""
+    result = BOX.answer()
+    holes = {row["joint"]: under(row["hole"])[0] for row in result["joints"] if row["hole"]}
+    tools = {row["do"].partition(":")[0]: row["tool"] for row in result["order"]}
+    assert tools["Bore the battens to clear their screws"] == f"drill {result['clear_drill']}; file"
+    assert result["clear_drill"].startswith("3.6 mm")
+    assert tools["Bore the lid and screw the battens on, no glue"] == f"drill {holes['Battens to lid']}; screwdriver"
+    (nailed,) = [row["tool"] for row in result["order"] if "Bore and nail" in row["do"]]
+    assert nailed == f"drill {holes['Front and back to sides']}; hammer, punch"
+
+
 def test_the_battens_are_bored_to_clear_their_screws_and_slotted_by_what_can_be_measured() -> None:
-    """A No. 6 screw is 0.138 in thick, 3.51 mm: 3.6 mm clears it. The slot's own length is told, not half its play."""
+    """The slot's own length is told, not half its play."""
     result = BOX.answer()
     step = next(row for row in result["order"] if "slots" in row["do"] and "Bore" in row["do"])
     assert step["second"] == result["slot_long"] > 0.138 * 25.4
-    assert result["clear_drill"].startswith("3.6 mm")

@@ -4,7 +4,6 @@ import pytest
 from examples import Example
 
 from calc.answers import Result
-from calc.building.piece_told import answered
 from calc.declare import Values
 from calc.discover import find
 from calc.errors import Refused
@@ -60,27 +59,6 @@ def test_the_back_is_bored_for_the_wall_where_it_stands_out(entry: dict[str, str
     """In the middle of crest and tail, and inside the box where there is neither. Common practice, no source."""
     found = step(BOX.answer(**entry), "for the wall's screws")
     assert [found["setting"], found["second"]] == settings
-
-
-@pytest.mark.parametrize(
-    ("crest", "tail", "told"),
-    [("20", "20", False), ("0", "0", False), ("19", "40", True), ("40", "19", True)],
-)
-def test_a_wall_screw_too_near_the_end_of_the_back_is_warned_of(crest: str, tail: str, told: bool) -> None:
-    """Half of 19 mm is less than 10 mm from the end; where the back does not stand out nothing is bored there.
-
-    Common practice, no source.
-    """
-    cautions = BOX.answer(crest=f"{crest} mm", tail=f"{tail} mm").cautions
-    assert any("from the end of the back" in one.say for one in cautions) == told
-
-
-def test_a_back_cut_so_short_that_its_screw_stands_near_the_end_is_warned_of() -> None:
-    """At 245 mm the tail is used up and 8 of the crest are left: the screw would stand 4 mm from the top."""
-    result = answered(BOX.cut(("back_high", "245")))
-    assert result
-    assert step(result, "for the wall's screws")["setting"] < 5
-    assert any("from the end of the back" in one.say for one in result.cautions)
 
 
 def test_one_nail_stands_on_the_line_over_each_side() -> None:
