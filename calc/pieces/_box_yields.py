@@ -29,9 +29,9 @@ def as_high(first: str, by: str) -> Yield:
 
 
 def grooved(by: str) -> Yield:
-    """How far down a groove is that must be as the first is: one too high is planed lower, one too low made again.
+    """The wood above a groove that must be as on the first: with more, the groove is too low, and the part made again.
 
-    What is planed off the top of a wall leaves its groove where it was, above the table.
+    Wood above a groove does not grow, and what is planed off the top leaves the groove where it was. So of one too high
+    only its match tells, and that its lower edge can be pared.
     """
-    over, under = "has its groove {} lower than the other", "has its groove {} higher than the other"
-    return Yield(by=(by,), over=over, under=under, play="alike", hollow=True)
+    return Yield(by=(by,), over="has its groove {} lower than the other", under="", play="alike", hollow=True)

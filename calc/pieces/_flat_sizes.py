@@ -66,8 +66,8 @@ ROUND = (
 BATTENS = (
     size("batten_long", "Length of the battens", "From front to back inside the box.", shape.batten_long,
          "inside_deep - 2 * clearance", part="batten"),
-    size("battens_over", "Over both battens", "From outer edge to outer edge, under the lid.", shape.battens_over,
-         "inside_wide - 2 * side_clearance", part="lid"),
+    size("battens_over", "Width over both battens", "From outer edge to outer edge, under the lid.",
+         shape.battens_over, "inside_wide - 2 * side_clearance", part="pair of battens"),
     size("batten_in", "Battens in from the ends of the lid", "To their outer edges.",
          lambda lid_long, battens_over: (lid_long - battens_over) / 2, "(lid_long - battens_over) / 2"),
     size("batten_down", "Battens in from the edges of the lid", "To their ends.",

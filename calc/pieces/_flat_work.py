@@ -3,7 +3,7 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._joints import CROSS, END, LONG, SCREWED, Row, joint, nail
+from calc.pieces._joints import CROSS, END, LONG, SCREWED, Row, drill, joint, nail
 from calc.pieces._order import Step, glued_first, step
 
 
@@ -71,7 +71,8 @@ def _along(m: Values) -> list[Step]:
 
 def _together(m: Values) -> list[Step]:
     return [
-        step("Bore and nail front and back to the sides; check for square by the diagonals", "hammer, punch"),
+        step("Bore and nail front and back to the sides; check for square by the diagonals",
+             drill(m.get("corners"), "hammer", "punch")),
         step("Plane the bottom to width; try it in, tight to the front; glue and nail it there, nail the sides only",
              "plane, hammer", m["bottom_across"]),
         step("Plane the walls' top edges level; try the lid on", "plane"),
@@ -85,8 +86,8 @@ def _battens(m: Values) -> list[Step]:
         return [place, step("No screw sold stays inside this lid: settle how the battens are held", "")]
     return [
         step("Bore the battens to clear their screws: the end holes in from the ends, filed to slots so long over all",
-             "drill, file", m["screw_in"], m["slot_long"]),
+             f"drill {m['clear_drill']}; file", m["screw_in"], m["slot_long"]),
         place,
-        step("Screw the battens on, no glue: middle tight, ends just snug in their slots; try the lid both ways",
-             "screwdriver"),
+        step("Bore the lid and screw the battens on, no glue: middle tight, ends just snug in their slots; try the lid "
+             "both ways", drill(m.get("battens"), "screwdriver")),
     ]  # fmt: skip

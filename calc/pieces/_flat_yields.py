@@ -1,7 +1,8 @@
 """What gives way in a flat-lid box when a part comes out other than it was worked out, as a maker would have it.
 
 Only what is still open gives way. A box that came out narrower has its lid follow; once the lid is cut its overhang
-shrinks first, and the battens' clearance before that; then what is left is said.
+shrinks first, and the battens' clearance before that; then what is left is said. Battens are fitted to the walls: they
+use up their clearance and never make the box larger.
 """
 
 from calc.building.size import Yield
@@ -33,14 +34,14 @@ YIELDS = {
         under="leaves {} of front and back bare, both together",
     ),
     "batten_long": Yield(
-        by=("clearance", "depth"),
+        by=("clearance",),
         over="is {} too long to go in between front and back",
         under="leaves the lid {} loose",
     ),
     "battens_over": Yield(
-        by=("side_clearance", "width"),
-        over="has its battens {} too far apart to go in between the sides",
-        under="lies {} loose from side to side",
+        by=("side_clearance",),
+        over="is {} too wide to go in between the sides",
+        under="leaves the lid {} loose from side to side",
     ),
     "rabbet": HARMLESS,
 }

@@ -6,6 +6,7 @@ from typing import Any
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.pieces._asked import answered
+from calc.sums._drills import under
 
 CROSS, END, LONG = "none: cross grain", "none: end grain holds no glue", "yes: long grain to long grain"
 NONE_FITS: Values = {
@@ -50,6 +51,19 @@ def joint(name: str, found: Values, lines: tuple[Any, ...], spacing: Any, glue: 
 def held(found: list[Row], by: str) -> list[Row]:
     """The joints held by nails, or by screws, for which one of the kind fits."""
     return [row for row in found if row["by"] == by and row["length"] is not None]
+
+
+def drill(found: Row | None, *more: str) -> str:
+    """The drill for the hole that the table of joints tells, and the tools after it; no size where it tells none.
+
+    >>> drill({"length": 19, "hole": 1.25}, "hammer", "punch")
+    'drill 1.2 mm, or 3/64 in (1.19 mm); hammer, punch'
+    >>> drill(None, "hammer", "punch")
+    'drill, hammer, punch'
+    """
+    if found is None or found["hole"] is None or found["length"] is None:
+        return ", ".join(("drill", *more))
+    return f"drill {under(found['hole'])[0]}; {', '.join(more)}"
 
 
 def shopping(found: list[Row], by: str) -> list[Row]:

@@ -27,9 +27,10 @@ LID = (
          "(inside_wide + 2 * groove_deep - spare) / (1 + max(0, swells, shrinks) / 100)",
          "so that it fills its grooves but for the spare at the dampest", part="lid"),
     size("lid_long", "Length of the lid", "Along its grain, back to front: from the back's groove to past the front.",
-         lambda inside_long, wall_thickness, groove_deep, end_clearance, overhang:
-         inside_long + wall_thickness + groove_deep - end_clearance + overhang,
-         "inside_long + wall_thickness + groove_deep - end_clearance + overhang", part="lid"),
+         lambda side_long, wall_thickness, groove_deep, end_clearance, overhang:
+         side_long - wall_thickness + groove_deep - end_clearance + overhang,
+         "side_long - wall_thickness + groove_deep - end_clearance + overhang",
+         "by the side as it came out", part="lid"),
     size("lid_tongue", "Thickness of the lid's edges", "The tongue that runs in the grooves.", shape.lid_tongue,
          "groove - play", part="lid"),
     size("lid_rabbet", "Width of the lid's rabbets", "From its edges in, on the upper face.",

@@ -3,7 +3,7 @@
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._joints import CROSS, END, LONG, Row, joint, nail
+from calc.pieces._joints import CROSS, END, LONG, Row, drill, joint, nail
 from calc.pieces._order import Step, glued_first, step
 
 
@@ -72,7 +72,7 @@ def _together(m: Values) -> list[Step]:
     end = "past the box by its overhang" if past else "flush with the box"
     return [
         step("Bore and nail the sides to front and back, clear of the grooves; check for square by the diagonals",
-             "hammer, punch"),
+             drill(m.get("corners"), "hammer", "punch")),
         step("Plane the bottom to width; try it in, tight to one side; glue and nail it there, nail the ends only",
              "plane, hammer", m["bottom_across"]),
         step("Slide the lid in; ease its tongue until it runs, and wax it", "shoulder plane"),

@@ -20,18 +20,19 @@ YIELDS = {
     "side_high": Yield(by=("height",), over="stands {} too high", under="falls {} short"),
     "second_high": as_high("side_high", "height"),
     "back_high": as_high("side_high", "height"),
+    # Planing the sides' tops brings no groove down to a low front: it only takes from the wood above.
     "front_high": Yield(
         by=("height",),
         over="stands {} above the groove, and the lid strikes it",
         under="leaves a gap of {} under the lid",
-        trims=("side_high",),
     ),
+    # The wood above the groove: more of it is planed off the top, less of it is a new side, or a thinner lid.
     "lip": Yield(
         by=("sunk",),
         over="has its groove {} too low, and the lid lies so far down",
-        under="has its groove {} too high, and the lid stands proud",
+        under="has its groove {} too high, and the lid stands proud, unless all grooves are ploughed so much wider "
+        "downwards and their width recorded",
         trims=("lid_thickness",),
-        hollow=True,
     ),
     "second_lip": grooved("sunk"),
     "back_lip": grooved("sunk"),

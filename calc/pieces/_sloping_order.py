@@ -1,7 +1,10 @@
 """The order of work for a sloping-lid box, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
+from calc.pieces._joints import drill
 from calc.pieces._order import Step, glued_first, step
+
+CLEAR = "drill that clears the screws chosen for the wall"
 
 
 def order(m: Values) -> list[Step]:
@@ -40,9 +43,9 @@ def _wall(m: Values) -> list[Step]:
     places = {"down from its top": m["crest"], "up from its foot": m["tail"]}
     told = [(place, size / 2) for place, size in places.items() if size]
     if not told:
-        return [step("Bore the back for the wall's screws, inside the box", "drill")]
+        return [step("Bore the back for the wall's screws, inside the box", CLEAR)]
     words = f"Bore the back for the wall's screws: {', '.join(place for place, _ in told)}"
-    return [step(words, "drill", *(size for _, size in told))]
+    return [step(words, CLEAR, *(size for _, size in told))]
 
 
 def _lid(m: Values) -> list[Step]:
@@ -58,12 +61,13 @@ def _lid(m: Values) -> list[Step]:
 
 def _together(m: Values) -> list[Step]:
     return [
-        step("Bore and nail the front to the sides, no glue", "hammer, punch"),
+        step("Bore and nail the front to the sides, no glue", drill(m.get("front_to_sides"), "hammer", "punch")),
         step("Nail the bottom in, glue along the front only", "hammer, punch"),
         step("Nail the back on, glue along the sides' edges only; check for square", "hammer, punch"),
         step("Nail the strip, no glue, one nail into each side: nail line from the back, on the upper face",
              "hammer, punch", m["nail_line"]),
-        step("Nail the back to the strip from behind, bit and nails down the slope", "drill, hammer", angle=m["angle"]),
+        step("Nail the back to the strip from behind, bit and nails down the slope",
+             drill(m.get("back_to_strip"), "hammer"), angle=m["angle"]),
     ]  # fmt: skip
 
 
@@ -73,5 +77,5 @@ def _hung(m: Values) -> list[Step]:
         step("Nail the battens under the moving lid, no glue: in from its sawn edge, in from its ends", "hammer", gap,
              inset),
         step("Bore for the hinge screws and hang the lid; see that the battens clear the front as it opens",
-             "drill, screwdriver"),
+             drill(m.get("hinges_to_lid"), "screwdriver")),
     ]  # fmt: skip

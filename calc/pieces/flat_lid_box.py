@@ -48,6 +48,16 @@ def _dampest(v: Values) -> float:
     return max(float(v["bottom_across"]), *map(float, moved))
 
 
+HELD = 1.5
+"""Thicknesses of a batten's screw that go into the lid, at least: common practice."""
+
+
+def _holds_little(v: Values) -> bool:
+    """Whether the screws chosen for the battens go less far than that into the lid."""
+    screws = [row for row in v["joints"] if row["by"] == SCREWED and row["length"] is not None]
+    return any(row["length"] - row["held"] < HELD * row["diameter"] for row in screws)
+
+
 LEVEL = "so that the lid lies on all four within the thickness of a card"
 SQUARE = "so that the box stands square"
 SUM = Piece(
@@ -89,6 +99,12 @@ SUM = Piece(
         Caution(
             "No screw sold reaches through a batten and stays inside the lid: give a thicker lid, or other battens.",
             lambda v: any(row["length"] is None and row["by"] == SCREWED for row in v["joints"]),
+        ),
+        Caution(
+            "The screws go less than one and a half times their thickness into the lid and pull out: give a thicker "
+            "lid, thinner battens or a thinner screw.",
+            _holds_little,
+            "common practice",
         ),
         Caution("No glue under a batten: held fast across its grain the lid splits or bows.", source="common practice"),
         Caution(

@@ -46,6 +46,7 @@ def _spare(v: Values) -> float:
 
 
 LEVEL = "so that the lid runs level, within the thickness of a card"
+PARED = f"{LEVEL}: pare the lower edge of a groove that is too high"
 SQUARE = "so that the box stands square and the lid runs its whole way"
 SUM = Piece(
     id="sliding-lid-box",
@@ -69,7 +70,7 @@ SUM = Piece(
     steps=STEPS,
     matches=(
         Match(names=("side_high", "second_high", "back_high"), within=lambda alike: alike, why=LEVEL),
-        Match(names=("lip", "second_lip", "back_lip"), within=lambda alike: alike, why=LEVEL),
+        Match(names=("lip", "second_lip", "back_lip"), within=lambda alike: alike, why=PARED),
         Match(names=("side_long", "second_long"), within=lambda alike: alike, why=SQUARE),
         Match(names=("front_long", "back_long"), within=lambda alike: alike, why=SQUARE),
     ),

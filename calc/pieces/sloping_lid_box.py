@@ -14,6 +14,8 @@ from calc.pieces._sloping_tells import ANSWERS
 from calc.pieces._weight import REMEMBERED
 from calc.tables import CHECK
 
+ROUND_A_SCREW = 10
+"""Millimetres of wood from the middle of a wall screw's hole to the end of the back, at least: common practice."""
 FLAT = "so that the lid sits on both sides within the thickness of a card"
 SUM = Piece(
     id="sloping-lid-box",
@@ -69,6 +71,12 @@ SUM = Piece(
         Caution(
             "This does not say what the box may carry or what a wall will hold: fix it as local practice and "
             "whoever answers for the wall require, and look for cables and pipes first."
+        ),
+        Caution(
+            f"A wall screw stands less than {ROUND_A_SCREW} mm from the end of the back, which splits there: bore for "
+            "it inside the box instead, or let the back stand out farther.",
+            lambda v: any(0 < v[name] / 2 < ROUND_A_SCREW for name in ("crest", "tail")),
+            "common practice",
         ),
         Caution("A lid falls: see that it stays open by itself, or fit a chain or stop."),
         *ALWAYS,

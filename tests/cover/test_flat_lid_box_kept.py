@@ -1,8 +1,9 @@
 """The flat-lid box kept true while it is built: what gives way, and what is said where nothing does."""
 
-from examples import Example, says
+import pytest
+from examples import Example, offers, says
 
-from calc.building.gaps import alike
+from calc.building.gaps import alike, gaps
 
 BOX = Example("flat-lid-box")
 
@@ -29,6 +30,21 @@ def test_battens_on_the_lid_use_up_their_clearance_and_are_then_too_long() -> No
     assert BOX.cut(("side_long", "150"), ("batten_long", "136")).values["clearance"] == 1
     after = BOX.cut(("side_long", "148"), ("batten_long", "136"))
     assert says(after) == ["The batten is 1.00 mm too long to go in between front and back."]
+
+
+WALLS = [(), *((name,) for name in ("front_long", "back_long", "side_long", "second_long", "second_high"))]
+
+
+@pytest.mark.parametrize("walls", WALLS, ids=lambda walls: " ".join(walls) or "none cut")
+def test_battens_never_move_the_walls(walls: tuple[str, ...]) -> None:
+    """Whichever wall is cut, or none: at 146 in 140 mm, and at 226 over both in 220, 7 mm come off the battens."""
+    for name, size in (("batten_long", "146"), ("battens_over", "226")):
+        after = BOX.cut(*BOX.as_worked_out(*walls), (name, size))
+        assert after.took.keys() <= {"clearance", "side_clearance"}
+        (gap,) = gaps(after)
+        assert (gap.name, gap.amount) == (name, 7)
+    assert offers(after) == ["Take 7.00 mm off the pair of battens", "Leave it as it is"]
+    assert offers(BOX.cut(("batten_long", "146")))[0] == "Take 7.00 mm off the batten"
 
 
 def test_walls_of_unlike_height_are_told() -> None:

@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.discover import find
+from calc.sums._drills import under
 
 BOX = Example("sliding-lid-box")
 
@@ -86,3 +87,11 @@ def test_a_wide_bottom_is_nailed_where_it_does_not_hinder_the_wood() -> None:
     hold it in the middle only. Common practice, no source."""
     told = [one.say for one in BOX.answer(width="300 mm").cautions]
     assert any("along one side and at the middle of front and back only" in say for say in told)
+
+
+def test_what_is_bored_has_its_drill_beside_it() -> None:
+    """The nearest drill no thicker than the hole that the table of joints has for the corners."""
+    result = BOX.answer()
+    (hole,) = [row["hole"] for row in result["joints"] if row["joint"] == "Sides to front and back"]
+    (tool,) = [row["tool"] for row in result["order"] if "Bore and nail" in row["do"]]
+    assert tool == f"drill {under(hole)[0]}; hammer, punch"

@@ -38,6 +38,14 @@ def test_a_lid_too_short_for_a_box_that_stands_leaves_a_gap() -> None:
     assert says(BOX.cut(("side_long", "224"), ("lid_long", "213"))) == ["The lid leaves a gap of 1.00 mm at the front."]
 
 
+def test_a_lid_never_moves_a_side_that_is_cut() -> None:
+    """Either side cut at 224: a lid of 247 stands 4 mm over the front, past 1 mm of clearance and 25 of overhang."""
+    for side in ("side_long", "second_long"):
+        after = BOX.cut((side, "224"), ("lid_long", "247"))
+        assert says(after) == ["The lid stands 4.00 mm too far over the front."]
+        assert offers(after)[0] == "Take 4.00 mm off the lid"
+
+
 def test_a_groove_ploughed_too_low_lowers_the_front_that_is_open() -> None:
     """7 mm down instead of 6: the lid lies 1 mm below the top, and all stands 1 mm higher to keep the room."""
     after = BOX.cut(("lip", "7"))
@@ -54,14 +62,38 @@ def test_grooves_that_do_not_meet_are_told() -> None:
     assert [one.fits for one in alike(after)] == [True, False, True, True]
 
 
-def test_a_groove_too_low_wants_a_new_side_and_one_too_high_is_planed() -> None:
+def test_a_groove_too_low_wants_a_new_part_and_one_too_high_is_never_mended_by_taking_wood_out() -> None:
     """The floor of a groove stands 58 - 6 - 6 = 46 mm above the table: at a lip of 6.6 it is 45.4, whatever is planed
-    off the top, and at 5.4 it is 46.6, which a shaving off its lower edge brings down."""
+    off the top. At 5.4 it is 46.6: paring its lower edge helps, but the lip stays 5.4, so that no size is offered."""
     walls = [("side_high", "58"), ("second_high", "58"), ("back_high", "58"), ("front_high", "46"), ("lip", "6")]
     for name, part in (("second_lip", "second side"), ("back_lip", "back")):
-        low, high = (offers(BOX.cut(*walls, (name, size))) for size in ("6.6", "5.4"))
-        assert low[0] == f"Make the {part} again, with the wood above the groove of the {part} 6 mm"
-        assert high == [f"Take 0.60 mm more out of the {part}", "Leave it as it is"]
-        assert low[1:] == ["Leave it as it is"]
-    first = offers(BOX.cut(*walls[:4], ("lid_thickness", "12"), ("lip", "5")))
-    assert first[0] == "Take 1.00 mm more out of the side"
+        low, high = (BOX.cut(*walls, (name, size)) for size in ("6.6", "5.4"))
+        again = f"Make the {part} again, with the wood above the groove of the {part} 6 mm"
+        assert (offers(low), says(high)) == ([again, "Leave it as it is"], [])
+        (told,) = [one.say for one in alike(high) if not one.fits]
+        assert "differ by 0.60 mm" in told
+        assert "pare the lower edge of a groove that is too high" in told
+
+
+def test_a_first_groove_too_high_wants_a_new_side_or_a_thinner_lid() -> None:
+    """6 mm of lip were planned, 4 are there: a lid 2 mm thinner lies flush over it."""
+    after = BOX.cut(("lip", "4"))
+    assert offers(after)[:2] == [
+        "Make the side again, with the wood above the grooves 6 mm",
+        "Make the thickness of the lid 10 mm",
+    ]
+    assert "ploughed so much wider" in says(after)[0]
+    assert offers(BOX.cut(("lid_thickness", "12"), ("lip", "4")))[1] == "Take 2.00 mm off the thickness of the lid"
+
+
+def test_a_groove_too_high_and_ploughed_as_much_wider_downwards_fits() -> None:
+    """4 mm of lip and 8 of groove end 12 mm down, where the front of 46 mm stands; the lid's edge is 7.5 mm thick."""
+    after = BOX.cut(("lip", "4"), ("groove", "8"))
+    assert not says(after)
+    assert [after.values[name] for name in ("front_high", "side_high", "second_lip", "lid_tongue")] == [46, 58, 4, 7.5]
+
+
+def test_planing_the_sides_is_never_offered_for_a_low_front() -> None:
+    """What comes off the top of the sides leaves their grooves where they were."""
+    after = BOX.cut(("side_high", "58"), ("lip", "6"), ("front_high", "44"))
+    assert offers(after) == ["Make the front again, with the height of the front 46 mm", "Leave it as it is"]
