@@ -76,3 +76,12 @@ def test_the_drawing_can_be_read(changed: dict[str, str], bench: Bench) -> None:
     drawn = calc.answer("wall-shelf", bench, **SHELF.givens | changed).to_dict()["figure"]
     words_apart(drawn)
     nothing_cut_off(drawn)
+
+
+def test_a_nail_whose_thickness_no_table_has_is_to_be_measured() -> None:
+    """An 18 mm shelf takes a 7d nail, which no table here prints: its hole is blank, and a caution says so."""
+    result = SHELF.answer(stock_thickness="18 mm")
+    assert any(row["length"] and row["hole"] is None for row in result["joints"])
+    assert any("No table has the thickness" in one.say for one in result.cautions)
+    thin = SHELF.answer(stock_thickness="12 mm", inside_width="300 mm")
+    assert not any("No table has the thickness" in one.say for one in thin.cautions)
