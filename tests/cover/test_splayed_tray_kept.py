@@ -3,8 +3,11 @@
 import math
 
 import pytest
+from building import begun, done
 from examples import Example, offers, says
 
+from calc.building.gaps import gaps
+from calc.building.settle import Settled, settle
 from calc.probing.backwards import backwards
 from calc.probing.probe import of_piece
 
@@ -86,3 +89,33 @@ def test_a_bottom_a_little_too_wide_stays_up_a_little() -> None:
     after = TRAY.cut(NARROW[0], ("bottom_wide", "155"))
     assert not says(after)
     assert float(after.givens["bottom_up"]) == pytest.approx(3 + 0.5 / math.tan(math.radians(15)), abs=1e-4)
+
+
+PAIRS = [("long_side", "bottom_long", 260.0, "bottom's length"), ("end_side", "bottom_wide", 170.0, "bottom's width")]
+"""A side and the way of the bottom that goes with it, as the example has it, and what is said of it."""
+
+
+def settled(cuts: list[tuple[str, float]], first: str) -> Settled:
+    """The example with these cuts, one of them said to have come first."""
+    acts = [*(("cut", name, f"{size:.9f} mm") for name, size in cuts), ("first", first)]
+    return settle(TRAY.piece, done(TRAY.piece, begun(TRAY.piece, **TRAY.givens), acts))
+
+
+@pytest.mark.parametrize(("side", "way", "size", "words"), PAIRS)
+def test_a_side_too_short_for_the_bottom_may_have_the_bottom_taken_smaller(
+    side: str, way: str, size: float, words: str
+) -> None:
+    """A new side is the dearer mend: it is said that as much off the bottom closes it too, and it does."""
+    short = float(TRAY.plain.values[side]) - 12
+    (gap,) = gaps(settled([(way, size), (side, short)], way))
+    assert gap.say.endswith(f"unless as much is taken off the {words}.")
+    assert not gaps(settled([(way, size + float(gap.amount)), (side, short)], way))
+
+
+@pytest.mark.parametrize(("side", "way", "size", "words"), PAIRS)
+def test_a_bottom_too_small_may_have_its_sides_sawn_shorter(side: str, way: str, size: float, words: str) -> None:
+    """It is said of the bottom, and as much off the sides closes it."""
+    made = float(TRAY.plain.values[side])
+    (gap,) = gaps(settled([(side, made), (way, size - 14)], side))
+    assert "sawn as much shorter" in gap.say
+    assert not gaps(settled([(side, made + float(gap.amount)), (way, size - 14)], side))
