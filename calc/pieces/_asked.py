@@ -16,6 +16,11 @@ def up(size: Any) -> str:
     return f"{plain(math.ceil(size * 10) / 10, 1)} mm"
 
 
+def down(size: Any) -> str:
+    """A size to type, in millimetres, never more than is had."""
+    return f"{plain(math.floor(size * 10) / 10, 1)} mm"
+
+
 @remembered(512)
 def answered(sum_id: str, **numbers: Any) -> Values:
     """Another sum's answers, kept by the numbers and their types: an exact one is never answered from a rounded one."""

@@ -1,15 +1,20 @@
 """What a wall shelf bears: its sag by the sag sum, the thickness that would do, and the pull on what fixes it."""
 
+from collections.abc import Sequence
+from fractions import Fraction
 from typing import Any
 
 from calc.declare import Values
-from calc.pieces._asked import ask
+from calc.errors import Refusal
+from calc.pieces._asked import ask, down, up
+from calc.pieces._shelf_asks import GIVENS
 
+ASKED = {one.name: one for one in GIVENS}
 SAG = {"span": "inside_width", "own": "own_stiffness", "species": "species"}
 WEIGH = {"species": "species", "moisture": "moisture", "own": "own_density"}
 
 
-def sagged(
+def nearer(
     species: str,
     inside_width: Any,
     shelf_deep: Any,
@@ -19,20 +24,75 @@ def sagged(
     creep: Any,
     own_stiffness: Any,
 ) -> Values:
-    """The sag of the board, evenly loaded and resting on its two ends, by sag: the rail behind it is not counted."""
-    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness}
-    limits = {"ratio": ratio, "creep": creep}
-    return ask("sag", "inside_width", SAG, species=species, load=load, own=own_stiffness, **board, **limits)
+    """The sag of the board, evenly loaded and resting on its two ends, by sag: the rail behind it is not counted.
+
+    Where it would bend further than that sum reckons with, of half the span with half the load, or half of that: the
+    longest span is the same of all of them, since the load keeps to its length.
+    """
+    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness, "load": load}
+    wood = {"species": species, "ratio": ratio, "creep": creep, "own": own_stiffness}
+    return _eased(wood, board, ("span", "load"), Fraction(1, 2))
 
 
-def shelf_least(sagged: Values, shelf_thickness: Any) -> float:
+def sturdier(
+    species: str,
+    inside_width: Any,
+    shelf_deep: Any,
+    shelf_thickness: Any,
+    load: Any,
+    ratio: Any,
+    creep: Any,
+    own_stiffness: Any,
+) -> Values:
+    """The same; where it would bend further than the sum reckons with, of a board twice as thick, or twice that."""
+    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness, "load": load}
+    wood = {"species": species, "ratio": ratio, "creep": creep, "own": own_stiffness}
+    return _eased(wood, board, ("thickness",), Fraction(2))
+
+
+def _eased(wood: Values, board: Values, eases: Sequence[str], times: Fraction) -> Values:
+    """The board that the sum answers for and its answers: these of its sizes changed so many times until it does."""
+    while True:
+        try:
+            return {**board, **ask("sag", "load", SAG, **wood, **board)}
+        except Refusal as refusal:
+            if refusal.field != SAG["span"]:
+                raise
+        board = {**board, **{name: board[name] * times for name in eases}}
+
+
+def sagged(nearer: Values, inside_width: Any, span_most: Any, shelf_least: Any) -> Values:
+    """The sag of the board as it is; Refusal where it cannot carry its load, with what could."""
+    if nearer["span"] == inside_width:
+        return nearer
+    say = "this shelf cannot carry its load, and would bend more than a tenth of its span"
+    raise Refusal(say, _instead(span_most, shelf_least), "inside_width")
+
+
+def _instead(span_most: Any, shelf_least: Any) -> str:
+    """What could carry it, of what may be asked for."""
+    found = {
+        "shelf_thickness": (shelf_least, f"make the shelf {up(shelf_least)} thick or more"),
+        "inside_width": (span_most, f"bring its ends {down(span_most)} or less apart, with as much less on it"),
+    }
+    told = [say for name, (size, say) in found.items() if not ASKED[name].outside(size)]
+    return ", or ".join(told) or "put less on it"
+
+
+def verdict(nearer: Values, inside_width: Any) -> str:
+    """The sag in the long run against the limit, in words; also where the board cannot carry its load."""
+    told: str = nearer["verdict"]
+    return told if nearer["span"] == inside_width else "cannot carry it: it would bend more than a tenth of its span"
+
+
+def shelf_least(sturdier: Values) -> float:
     """The thickness at which the board sags as far as allowed, in millimetres.
 
     Its stiffness goes with the cube of the thickness, its own weight with the thickness itself, the load stays: of the
     sag that the sum found, each part is taken to that thickness, and the one is halved down to that is just enough.
     """
-    thick, share = float(shelf_thickness), float(sagged["own_force"] / sagged["spread"])
-    now = float(sagged["sag_later"] / sagged["allowed"])
+    thick, share = float(sturdier["thickness"]), float(sturdier["own_force"] / sturdier["spread"])
+    now = float(sturdier["sag_later"] / sturdier["allowed"])
 
     def too_thin(least: float) -> bool:
         times = thick / least

@@ -1,6 +1,7 @@
 """The order of work for a wall shelf, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
+from calc.pieces._holes import bore, nailed
 from calc.pieces._order import Step, glued_first, step
 
 
@@ -37,10 +38,14 @@ def _curves(m: Values) -> list[Step]:
 
 
 def _together(m: Values) -> list[Step]:
+    tool, drill = "hammer, punch", m.get("clear_drill")
     return [
-        step("Bore the rail for its screws: in from each end, apart", "drill", m["screw_in"], m["screw_gap"]),
+        step("Bore the rail for its screws: in from each end, apart", f"drill {drill}" if drill else "drill",
+             m["screw_in"], m["screw_gap"]),
+        bore(step("Sink the screw holes in front for the heads", "countersink"), m.get("head")),
         step("Put it together dry; check that it is square", "square"),
-        step("Glue and nail the shelf on the rail, back edges flush", "hammer, punch"),
-        step("Nail the ends to shelf and rail, no glue", "hammer, punch"),
+        nailed(step("Bore the shelf, glue and nail it on the rail, back edges flush", tool), m, "shelf_to_rail"),
+        nailed(step("Bore the ends and nail them to the shelf, no glue", tool), m, "ends_to_shelf"),
+        nailed(step("Bore the ends and nail them to the rail, no glue", tool), m, "ends_to_rail"),
         step("Level it on the wall; mark, plug as local practice requires, and screw", "level, drill"),
-    ]
+    ]  # fmt: skip

@@ -10,7 +10,8 @@ from calc.pieces._size import sizes_by
 
 size = sizes_by(YIELDS)
 STEPS = (
-    *(Step(name=work.__name__, work=work) for work in (bears.sagged, bears.screwed, bears.hung)),
+    *(Step(name=work.__name__, work=work) for work in (bears.nearer, bears.sturdier, bears.sagged)),
+    *(Step(name=work.__name__, work=work) for work in (bears.screwed, bears.hung)),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *parts.JOINTS, parts.jointed)),
     Step(name="cut_list", work=parts.listed),
     *STOCKED,
@@ -22,7 +23,7 @@ WANTED = (
          lambda inside_width, housing_deep: inside_width + 2 * housing_deep, "inside_width + 2 * housing_deep",
          part="shelf"),
     size("verdict", "The shelf under its load", "The sag in the long run against the limit.",
-         lambda sagged: sagged["verdict"], kind="text"),
+         bears.verdict, kind="text"),
     size("end_high", "Height of the ends", "Foot to top, along their grain.",
          lambda drop, shelf_thickness, rise: drop + shelf_thickness + rise, "drop + shelf_thickness + rise",
          part="end"),
@@ -32,10 +33,10 @@ WANTED = (
 BEARS = (
     size("sag_later", "Sag in the long run", "By the sum of shelf sag, resting on its two ends only.",
          lambda sagged: sagged["sag_later"], kind="fine"),
-    size("allowed", "Sag allowed", "The span over the limit.", lambda sagged: sagged["allowed"],
+    size("allowed", "Sag allowed", "The span over the limit.", lambda inside_width, ratio: inside_width / ratio,
          "inside_width / ratio", kind="fine"),
     size("span_most", "Longest span within the limit", "Of this board, its load keeping to its length.",
-         lambda sagged: sagged["span_most"]),
+         lambda nearer: nearer["span_most"]),
     size("shelf_least", "Least thickness within the limit", "Of this span, under this load.", bears.shelf_least),
     size("pull_each", "Pull on each wall screw", "Out of the wall, by the sum of hanging; times to spare not counted.",
          lambda hung: hung["pull_each"], kind="force"),
@@ -94,7 +95,7 @@ WOOD = (
          kind="volume"),
 )  # fmt: skip
 FROM = size("figure_from", "The stiffness is from", "A source, or from memory.",
-            lambda sagged: sagged["figure_from"], kind="text")  # fmt: skip
+            lambda nearer: nearer["figure_from"], kind="text")  # fmt: skip
 TAKEN = thicknesses({"shelf": "shelf", "end": "ends", "rail": "rail"})
 ASIDE = (
     size("second_deep", "Depth of the second end", "The same as on the first end, until it is cut.",

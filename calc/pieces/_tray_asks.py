@@ -5,6 +5,8 @@ from calc.pieces._asks import COMMON, JOINT, length, theirs, thick
 from calc.pieces._weight import WEIGHS
 
 INSIDE = Limit("50 mm", "1 m")
+RAISED = Limit("0 mm", "8 mm", why="a bottom let in as a wedge sits near the foot of the sides")
+"""Also how far a bottom that came out large may stay up: common practice, no source. Beyond that it is planed."""
 BENCH = (
     length("stock_width", "Width of the stock", "Measured across the board, edges trued.",
            limit=Limit("20 mm", "600 mm")),
@@ -28,7 +30,7 @@ SHAPE = (
            default_why="a full tray wants two hands", options=(Option("holes", "Hand holes"), Option("none", "None"))),
     length("bottom_up", "Bottom raised", "Its under face above the lower inner arrises of the sides, plumb.", "3 mm",
            "common practice: the tray stands on its sides, and a bottom planed small sinks a little",
-           limit=Limit("0 mm", "50 mm")),
+           limit=RAISED),
     length("hand_long", "Length of a hand hole", "Over its round ends.", "95 mm",
            "common practice: four fingers, gloved", limit=Limit("20 mm", "200 mm")),
     length("hand_wide", "Width of a hand hole", "The bit that bores its ends: its radius is half of this.", "30 mm",

@@ -2,6 +2,8 @@
 
 from calc.building.size import Yield
 
+# What could be taken off the other part instead is said in words: neither size is worked out from the other, so that no
+# trim can be offered as an entry.
 YIELDS = {
     # The gauge is set and the ends sawn with it: the sides lean as they were sawn.
     "face_cut": Yield(
@@ -17,12 +19,14 @@ YIELDS = {
     "long_side": Yield(
         by=("long", "bottom_up"),
         over="is {} too long for its bottom, along its outer top arris",
-        under="is {} too short for its bottom, along its outer top arris",
+        under="is {} too short for its bottom, along its outer top arris, "
+        "unless as much is taken off the bottom's length",
     ),
     "end_side": Yield(
         by=("wide", "bottom_up"),
         over="is {} too long for its bottom, along its outer top arris",
-        under="is {} too short for its bottom, along its outer top arris",
+        under="is {} too short for its bottom, along its outer top arris, "
+        "unless as much is taken off the bottom's width",
     ),
     "second_long": Yield(
         by=("long",),
@@ -50,11 +54,13 @@ YIELDS = {
     "bottom_long": Yield(
         by=("long", "bottom_up"),
         over="is {} too long to go down between the ends",
-        under="is {} too short and leaves gaps at the ends, both together",
+        under="is {} too short and leaves gaps at the ends, both together, "
+        "unless the long sides are sawn as much shorter",
     ),
     "bottom_wide": Yield(
         by=("wide", "bottom_up"),
         over="is {} too wide to go down between the long sides",
-        under="is {} too narrow and leaves gaps at the long sides, both together",
+        under="is {} too narrow and leaves gaps at the long sides, both together, "
+        "unless the ends are sawn as much shorter",
     ),
 }

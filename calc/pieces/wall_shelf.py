@@ -3,7 +3,7 @@
 from calc.building.piece import Piece
 from calc.building.size import Match
 from calc.declare import Carry, Caution, Example, Source
-from calc.pieces._cautions import ALWAYS, DUST, NAVY, REMEMBERED_NAIL, glued_up, none_holds
+from calc.pieces._cautions import ALWAYS, DUST, NAVY, REMEMBERED_NAIL, UNKNOWN_NAIL, glued_up, none_holds
 from calc.pieces._shelf_asks import GIVENS
 from calc.pieces._shelf_figure import figure
 from calc.pieces._shelf_proof import proof
@@ -99,6 +99,7 @@ SUM = Piece(
             lambda v: CHECK in v["figure_from"],
         ),
         REMEMBERED_NAIL,
+        UNKNOWN_NAIL,
         none_holds("or use screws there"),
         REMEMBERED,
     ),

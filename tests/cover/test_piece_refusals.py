@@ -41,7 +41,7 @@ REFUSED: list[tuple[str, dict[str, str | None], str, str]] = [
     ("sloping-lid-box", {"knuckle": "30 mm", "lid_thickness": "12 mm"}, "knuckle", "as deep as the lid"),
     ("sloping-lid-box", {"depth": "41 mm", "rabbet": "40 mm", "front_thickness": "50 mm", "back_height": "190 mm"},
      "depth", "nothing is left for the bottom"),
-    ("splayed-tray", {"height": "25 mm", "bottom_up": "20 mm"}, "height", "fills all of the height"),
+    ("splayed-tray", {"height": "25 mm", "bottom_thickness": "23 mm"}, "height", "fills all of the height"),
     ("splayed-tray", {"lean": "45", "wide": "50 mm", "bottom_thickness": "30 mm"}, "wide", "meet under the bottom"),
     ("splayed-tray", {"hand_long": "180 mm"}, "hand_long", "too short for this hand hole"),
     ("splayed-tray", {"hand_long": "20 mm"}, "hand_long", "wider than it is long"),

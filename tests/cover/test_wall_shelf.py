@@ -4,12 +4,14 @@ import math
 from fractions import Fraction
 
 import pytest
-from building import METRIC
+from building import METRIC, begun
 from drawings import nothing_cut_off, words_apart
 from examples import Example
 
 import calc
 from calc.bench import Bench
+from calc.building.settle import Settled, settle
+from calc.errors import Refused
 
 SHELF = Example("wall-shelf")
 
@@ -76,3 +78,53 @@ def test_the_drawing_can_be_read(changed: dict[str, str], bench: Bench) -> None:
     drawn = calc.answer("wall-shelf", bench, **SHELF.givens | changed).to_dict()["figure"]
     words_apart(drawn)
     nothing_cut_off(drawn)
+
+
+def test_a_nail_whose_thickness_no_table_has_is_to_be_measured() -> None:
+    """An 18 mm shelf takes a 7d nail, which no table here prints: its hole is blank, and a caution says so."""
+    result = SHELF.answer(stock_thickness="18 mm")
+    assert any(row["length"] and row["hole"] is None for row in result["joints"])
+    assert any("No table has the thickness" in one.say for one in result.cautions)
+    thin = SHELF.answer(stock_thickness="12 mm", inside_width="300 mm")
+    assert not any("No table has the thickness" in one.say for one in thin.cautions)
+
+
+WEAK = {"inside_width": "2 m", "depth": "250 mm", "stock_width": "300 mm", "stock_thickness": "12 mm", "load": "60 kg"}
+"""A 12 mm board of 2 m under 60 kg: by the formula of a beam it would bend more than its own length."""
+
+
+def weak(**entry: str) -> Settled:
+    """That shelf as it stands in the making."""
+    return settle(SHELF.piece, begun(SHELF.piece, **SHELF.givens | WEAK | entry))
+
+
+def test_a_shelf_that_cannot_carry_its_load_says_so_and_what_could() -> None:
+    """Refused with the least thickness and the longest span, which are also told while it is being built."""
+    with pytest.raises(Refused) as refused:
+        SHELF.answer(**WEAK)
+    (refusal,) = refused.value.refusals
+    found = weak().values
+    assert "cannot carry its load" in refusal.say
+    assert f"{math.ceil(found['shelf_least'] * 10) / 10} mm thick or more" in refusal.instead
+    assert f"{math.floor(found['span_most'] * 10) / 10} mm or less apart" in refusal.instead
+    assert found["verdict"].startswith("cannot carry it")
+    assert found["allowed"] == Fraction(2000, 384)
+
+
+def test_what_is_said_to_carry_it_does() -> None:
+    """At the least thickness, or the longest span with the load of that length, it sags just as far as allowed."""
+    found = weak().values
+    thick = SHELF.answer(**WEAK | {"shelf_thickness": f"{found['shelf_least']:.9f} mm"})
+    load = f"{60 * found['span_most'] / 2000:.9f} kg"
+    short = SHELF.answer(**WEAK | {"inside_width": f"{found['span_most']:.9f} mm", "load": load})
+    for one in (thick, short):
+        assert float(one["sag_later"]) == pytest.approx(float(one["allowed"]), rel=1e-6)
+
+
+def test_only_what_may_be_asked_for_is_said_to_carry_it() -> None:
+    """No shelf thicker than 60 mm can be entered, nor ends nearer than 120: 250 kg want nearer ends, a ton on 6 mm less
+    of it."""
+    heavy = str(weak(load="250 kg").refused["sagged"])
+    assert "thick or more" not in heavy
+    assert "or less apart" in heavy
+    assert str(weak(load="1000 kg", stock_thickness="6 mm").refused["sagged"]).endswith("; put less on it.")
