@@ -1,7 +1,7 @@
 """The order of work for a wall shelf, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
-from calc.pieces._holes import bore, nailed
+from calc.pieces._joints import drill
 from calc.pieces._order import Step, glued_first, step
 
 
@@ -38,14 +38,18 @@ def _curves(m: Values) -> list[Step]:
 
 
 def _together(m: Values) -> list[Step]:
-    tool, drill = "hammer, punch", m.get("clear_drill")
+    clear = m.get("clear_drill")
     return [
-        step("Bore the rail for its screws: in from each end, apart", f"drill {drill}" if drill else "drill",
+        step("Bore the rail for its screws: in from each end, apart", f"drill {clear}" if clear else "drill",
              m["screw_in"], m["screw_gap"]),
-        bore(step("Sink the screw holes in front for the heads", "countersink"), m.get("head")),
+        step("Sink the screw holes in front until the heads lie flush", "countersink"),
         step("Put it together dry; check that it is square", "square"),
-        nailed(step("Bore the shelf, glue and nail it on the rail, back edges flush", tool), m, "shelf_to_rail"),
-        nailed(step("Bore the ends and nail them to the shelf, no glue", tool), m, "ends_to_shelf"),
-        nailed(step("Bore the ends and nail them to the rail, no glue", tool), m, "ends_to_rail"),
+        step("Bore the shelf, glue and nail it on the rail, back edges flush", _nailed(m, "shelf_to_rail")),
+        step("Bore the ends and nail them to the shelf, no glue", _nailed(m, "ends_to_shelf")),
+        step("Bore the ends and nail them to the rail, no glue", _nailed(m, "ends_to_rail")),
         step("Level it on the wall; mark, plug as local practice requires, and screw", "level, drill"),
     ]  # fmt: skip
+
+
+def _nailed(m: Values, joint: str) -> str:
+    return drill(m.get(joint), "hammer", "punch")

@@ -7,9 +7,8 @@ from calc.building.size import Size, Table
 from calc.declare import Values
 from calc.pieces import _shelf_sizes as sizes
 from calc.pieces._counted import COUNTED
-from calc.pieces._holes import bored_order
 from calc.pieces._shelf_order import order
-from calc.pieces._tables import BOARDS, JOINTS, NAILS, SCREWS, parts_table
+from calc.pieces._tables import BOARDS, JOINTS, NAILS, SCREWS, order_table, parts_table
 from calc.pieces._weight import WEIGHED
 
 
@@ -21,7 +20,7 @@ def wall_screws(v: Values) -> Sequence[Values]:
 TABLES = (
     parts_table("Finished sizes, before curves and housings."),
     JOINTS,
-    bored_order(order),
+    order_table(order),
     BOARDS,
     NAILS,
     replace(SCREWS, work=wall_screws),

@@ -1,7 +1,7 @@
 """The order of work for a splayed tray, each step with its tool and what the tool is set to."""
 
 from calc.declare import Values
-from calc.pieces._holes import nailed
+from calc.pieces._joints import drill
 from calc.pieces._order import Step, glued_first, step
 
 INNER = {"butt": "farther out on the inner face", "mitre": "farther in on the inner face"}
@@ -49,8 +49,8 @@ def _along(m: Values) -> list[Step]:
 
 def _together(m: Values) -> list[Step]:
     return [
-        nailed(step("Bore the corners level, along the length of the ends, and nail them", "drill, hammer, punch"),
-             m, "corner_joint"),
+        step("Bore the corners level, along the length of the ends, and nail them",
+             drill(m.get("corner_joint"), "hammer", "punch")),
         _finely(m, "corner", "Test the corners inside, past square by the second gauge", m["dihedral"]),
     ]  # fmt: skip
 
@@ -63,10 +63,9 @@ def _bottom(m: Values) -> list[Step]:
              angle=m["lean"]),
         step("Press it down till it is tight all round: its under face above the lower inner arrises by", "rule",
              m["bottom_up"]),
-        nailed(step("Mark its nail line up the outer faces from their lower arris; bore the long sides level and nail",
-                  "gauge, drill, hammer", m["nail_line"]), m, "long_to_bottom"),
-        nailed(step("Bore the ends level on that line and nail them too; no glue", "drill, hammer"),
-             m, "end_to_bottom"),
+        step("Mark its nail line up the outer faces from their lower arris; bore the long sides level and nail",
+             drill(m.get("long_to_bottom"), "gauge", "hammer"), m["nail_line"]),
+        step("Bore the ends level on that line and nail them too; no glue", drill(m.get("end_to_bottom"), "hammer")),
         step(f"Clean off the corners; ease {eased}", "block plane, file"),
     ]  # fmt: skip
 

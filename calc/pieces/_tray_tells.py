@@ -6,8 +6,7 @@ from calc.building.size import Size, Table
 from calc.declare import Values
 from calc.pieces import _tray_sizes as sizes
 from calc.pieces._counted import COUNTED
-from calc.pieces._holes import bored_order
-from calc.pieces._tables import BOARDS, JOINTS, NAILS, parts_table, table
+from calc.pieces._tables import BOARDS, JOINTS, NAILS, order_table, parts_table, table
 from calc.pieces._tray_order import order
 from calc.pieces._tray_shape import CORNERS
 from calc.pieces._weight import WEIGHED
@@ -27,7 +26,7 @@ TABLES = (
         edges,
     ),
     JOINTS,
-    bored_order(order),
+    order_table(order),
     BOARDS,
     NAILS,
 )

@@ -6,6 +6,7 @@ from examples import Example
 from calc.answers import Result
 from calc.building.settle import settle
 from calc.declare import Values
+from calc.sums._drills import under
 
 TRAY, SHELF = Example("splayed-tray"), Example("wall-shelf")
 
@@ -15,39 +16,38 @@ def step(result: Result, words: str) -> Values:
     return next(row for row in result["order"] if words in row["do"])
 
 
-def holes(result: Result) -> dict[str, object]:
-    """The hole for the nails of each joint, as the table of joints has it."""
-    return {row["joint"]: row["hole"] for row in result["joints"]}
+def drills(result: Result) -> dict[str, str]:
+    """The drill for the nails of each joint, by the hole in the table of joints; none where that has none."""
+    holes = {row["joint"]: row["hole"] for row in result["joints"]}
+    return {joint: f"drill {under(hole)[0]}; " if hole else "drill, " for joint, hole in holes.items()}
 
 
 def test_a_tray_is_bored_as_its_joints_say() -> None:
-    """Corners, long sides and ends; a hole that no table has is left blank."""
-    result = TRAY.answer()
-    assert all(holes(result).values())
+    """Corners, long sides and ends; with no drill's size where no table has the hole."""
     told = {
-        "Bore the corners": "Corners",
-        "bore the long sides": "Long sides to bottom",
-        "Bore the ends level": "Ends to bottom",
+        "Bore the corners": ("Corners", "hammer, punch"),
+        "bore the long sides": ("Long sides to bottom", "gauge, hammer"),
+        "Bore the ends level": ("Ends to bottom", "hammer"),
     }
-    assert {joint: step(result, words)["hole"] for words, joint in told.items()} == holes(result)
-    thin = TRAY.answer(stock_thickness="10 mm")
-    assert holes(thin)["Corners"] is step(thin, "Bore the corners")["hole"] is None
+    for result in (TRAY.answer(), TRAY.answer(stock_thickness="10 mm")):
+        for words, (joint, more) in told.items():
+            assert step(result, words)["tool"] == drills(result)[joint] + more
+    assert "drill, " in drills(result).values()
 
 
 def test_a_shelf_is_bored_as_its_joints_and_settings_say() -> None:
-    """Nail holes, the clearance drill and the countersink; what the wall is bored with is the plug's affair."""
+    """Nail holes and the clearance drill; what the wall is bored with is the plug's affair."""
     result = SHELF.answer(stock_thickness="12 mm", inside_width="300 mm")
-    assert all(holes(result).values())
-    bored = [row["hole"] for row in result["order"] if "nail" in row["do"]]
-    assert bored == list(holes(result).values())
+    bored = [row["tool"] for row in result["order"] if "nail" in row["do"]]
+    assert bored == [f"{drill}hammer, punch" for drill in drills(result).values()]
+    assert "drill, " not in drills(result).values()
     assert step(result, "Bore the rail for its screws")["tool"] == f"drill {result['clear_drill']}"
-    assert step(result, "Sink the screw holes")["hole"] == result["head"]
 
 
 def test_the_order_stands_while_the_nail_is_not_decided() -> None:
-    """Only its holes are blank."""
+    """Only its drills are without a size."""
     order = settle(SHELF.piece, begun(SHELF.piece, **SHELF.givens | {"nails": "?"})).values["order"]
-    assert [row["hole"] for row in order if "nail" in row["do"]] == [None] * 3
+    assert [row["tool"] for row in order if "nail" in row["do"]] == ["drill, hammer, punch"] * 3
 
 
 def test_the_wall_screws_are_bought_too() -> None:

@@ -122,7 +122,7 @@ def test_across_the_grain_comes_before_along_it_and_nothing_is_glued() -> None:
     result = TRAY.answer()
     tools = [row["tool"] for row in result["order"]]
     assert max(tools.index("crosscut saw"), tools.index("bit, coping saw")) < tools.index("plane, bevel gauge")
-    assert tools.index("plane, bevel gauge") < tools.index("drill, hammer, punch")
+    assert tools.index("plane, bevel gauge") < min(at for at, tool in enumerate(tools) if "hammer" in tool)
     assert all(row["glue"].startswith("none") for row in result["joints"])
 
 

@@ -59,7 +59,7 @@ def test_across_the_grain_comes_before_along_it_and_no_glue_crosses_it() -> None
     result = SHELF.answer()
     tools = [row["tool"] for row in result["order"]]
     assert max(tools.index("crosscut saw"), tools.index("tenon saw, chisel")) < tools.index("rip saw, plane")
-    assert tools.index("rip saw, plane") < tools.index("hammer, punch")
+    assert tools.index("rip saw, plane") < min(at for at, tool in enumerate(tools) if "hammer" in tool)
     assert [row["joint"] for row in result["joints"] if row["glue"].startswith("yes")] == ["Shelf to rail"]
 
 
