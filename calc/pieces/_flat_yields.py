@@ -6,7 +6,7 @@ shrinks first, and the battens' clearance before that; then what is left is said
 
 from calc.building.size import Yield
 from calc.pieces._box_yields import BOTTOM, as_high, as_long
-from calc.pieces._counted import HARMLESS
+from calc.pieces._counted import CUT_INTO
 
 YIELDS = {
     "front_long": Yield(
@@ -42,5 +42,5 @@ YIELDS = {
         over="has its battens {} too far apart to go in between the sides",
         under="lies {} loose from side to side",
     ),
-    "rabbet": HARMLESS,
+    "rabbet": CUT_INTO,
 }
