@@ -2,8 +2,7 @@
 
 from fractions import Fraction
 
-from calc.building.fitting import Fitting
-from calc.building.gap import LEAVE, Choice, measured, on_rule
+from calc.building.gap import LEAVE, Choice, measured, nearest_mark, on_rule
 from calc.building.moves import HAIR, room
 from calc.building.settle import Settled
 from calc.building.size import Size
@@ -11,6 +10,7 @@ from calc.building.supposing import fitted_if, impossible_if, miss_if, value_unc
 from calc.building.trials import Reached
 from calc.cells import entry
 from calc.roots import reach
+from calc.show import NOISE
 from calc.trig import Number
 
 MOST = 4
@@ -26,8 +26,9 @@ def choices(settled: Settled, size: Size, amount: Number) -> tuple[Choice, ...]:
 
 
 def _trimmed(settled: Settled, size: Size, amount: Number) -> Choice:
-    text = entry(size.kind, settled.cuts[size.name] - amount, settled.bench)
-    return Choice(_take(settled, size.name, amount, size.part), size.name, text)
+    now = settled.cuts[size.name]
+    value = _settable(settled, size, size.name, now - amount)
+    return Choice(_take(settled, size.name, now - value, size.part), size.name, entry(size.kind, value, settled.bench))
 
 
 def _take(settled: Settled, name: str, amount: Number, where: str) -> str:
@@ -43,7 +44,7 @@ def _hollow(settled: Settled, name: str) -> bool:
 def _anew(settled: Settled, size: Size, amount: Number) -> Choice:
     """The part made again as it would be were it still to be cut, so that what gave way to it is as it was given."""
     planned = value_uncut(settled, size.name)
-    value = settled.cuts[size.name] - amount if planned is None else planned
+    value = _settable(settled, size, size.name, settled.cuts[size.name] - amount if planned is None else planned)
     named = f"the {settled.piece.labels[size.name]} {on_rule(settled, size.name, value)}"
     return Choice(f"Make the {size.part} again, with {named}", size.name, entry(size.kind, value, settled.bench))
 
@@ -54,11 +55,10 @@ def _trim(settled: Settled, size: Size, name: str) -> Choice | None:
     found = None if now is None else _fitted(settled, size, name, Fraction(now))
     if now is None or found is None or not _mends(settled, size, name, found.value):
         return None
-    label = settled.piece.labels[name]
-    text = entry(settled.piece.cuttable[name].kind, found.value, settled.bench)
-    take = _take(settled, name, now - found.value, label)
-    made = name in settled.cuts
-    return Choice(take if made else f"Make the {label} {on_rule(settled, name, found.value)}", name, text)
+    value, label = _settable(settled, size, name, found.value), settled.piece.labels[name]
+    text = entry(settled.piece.cuttable[name].kind, value, settled.bench)
+    make = f"Make the {label} {on_rule(settled, name, value)}"
+    return Choice(_take(settled, name, now - value, label) if name in settled.cuts else make, name, text)
 
 
 def _fitted(settled: Settled, size: Size, name: str, now: Fraction) -> Reached | None:
@@ -71,16 +71,26 @@ def _fitted(settled: Settled, size: Size, name: str, now: Fraction) -> Reached |
     return found if found and found.there else None
 
 
-def _mends(settled: Settled, size: Size, name: str, value: Fraction) -> bool:
-    """Whether this one fits once the other is cut so: within limits, with no more wood gone than the gap is worth."""
+def _mends(settled: Settled, size: Size, name: str, value: Number) -> bool:
+    """Whether this one fits once the other is cut so, with no more wood gone than the gap is worth."""
     far = abs(float(value - settled.values[name])) > MOST * abs(float(settled.misses[size.name]))
+    return (size.kind == "angle" or not far) and _closes(settled, size, name, value)
+
+
+def _closes(settled: Settled, size: Size, name: str, value: Number) -> bool:
+    """Whether the gap is closed once `name` is cut so, all settled again, within limits and nothing made impossible."""
     given = [one for one in settled.piece.givens if one.name == name]
-    if (far and size.kind != "angle") or any(one.outside(value) for one in (*given, settled.piece.cuttable[name])):
+    if any(one.outside(value) for one in (*given, settled.piece.cuttable[name])):
         return False
     after = fitted_if(settled, name, value)
-    return _fits(settled, size, after) and not impossible_if(settled, after)
-
-
-def _fits(settled: Settled, size: Size, after: Fitting) -> bool:
     missed = after.miss(size.name)
-    return missed is not None and not size.harms(missed, settled.values)
+    fits = missed is not None and not size.harms(missed, settled.values)
+    return fits and not impossible_if(settled, after)
+
+
+def _settable(settled: Settled, size: Size, name: str, value: Number) -> Number:
+    """The nearest mark of the maker's rule, where the gap is closed there too; else the value."""
+    mark, now = nearest_mark(settled.piece.kinds[name].kind, value, settled.bench), settled.values[name]
+    if abs(float(mark - value)) <= NOISE or mark <= 0 or float(mark - now) * float(value - now) <= 0:
+        return value
+    return mark if _closes(settled, size, name, mark) else value

@@ -1,5 +1,6 @@
 """What is said to be done where a part does not fit. That a plane adds no wood is common practice, no source."""
 
+from fractions import Fraction
 from typing import Any
 
 import pytest
@@ -28,13 +29,13 @@ def example(piece_id: str, *cuts: tuple[str, str]) -> Any:
 
 @pytest.mark.parametrize(("piece_id", "name", "text", "say"), TOO_SMALL)
 def test_a_hollow_cut_too_small_is_cut_larger(piece_id: str, name: str, text: str, say: str) -> None:
-    """Nothing is made again; the entry offered is the size as drawn, and closes the gap."""
+    """Nothing is made again; the entry offered is the size as drawn, or the mark beside it, and closes the gap."""
     before = example(piece_id)
     mend = gaps(example(piece_id, (name, text)))[0].choices[0]
     assert (mend.say.startswith("Take "), mend.say.endswith(say), mend.name) == (True, True, name)
     after = example(piece_id, (name, mend.text))
     assert not gaps(after)
-    assert after.values[name] <= before.values[name]
+    assert after.values[name] <= before.values[name] + Fraction(1, 2)
 
 
 def test_a_housing_cut_too_wide_is_not_planed_narrower() -> None:
@@ -84,3 +85,22 @@ def test_grooves_ploughed_already_are_only_deepened() -> None:
     assert any("more out of the depth of the grooves" in one for one in wide)
     assert not any("groove" in one for one in offered("sliding-lid-box", front, grooves, narrow))
     assert any("Make the depth of the grooves 4 mm" in one for one in offered("sliding-lid-box", front, narrow))
+
+
+def test_what_is_advised_can_be_set_on_the_rule() -> None:
+    """A bottom as dry as now comes to 145.36 mm; 145 mm is within its allowance, and is what is said and typed."""
+    cuts = [("wall_thickness", "8 mm"), ("bottom_across", "150.3 mm")]
+    assert offered("flat-lid-box", *cuts) == {"Take 5.30 mm off the bottom": "145 mm"}
+    assert not gaps(example("flat-lid-box", cuts[0], ("bottom_across", "145 mm")))
+
+
+def test_what_fits_on_no_mark_is_advised_as_it_is() -> None:
+    """Housings a third of 19 mm deep, both ends: neither 608 nor 609 mm fills them as 608 2/3 does."""
+    found = offered("wall-shelf", ("rail_long", "596 mm"), ("shelf_long", "614 mm"))
+    assert found["Take 5.33 mm off the shelf"] == "608.666667 mm"
+
+
+def test_an_angle_is_advised_to_the_tenth_of_a_degree() -> None:
+    """The splayed tray's bevel is 3.84°, told as 3.8°, and 3.8° is what is typed."""
+    found = offered("splayed-tray", ("bevel", "5.3°"))
+    assert found == {"Make the long side again, with the bevel of the ends off square 3.8°": "3.8"}
