@@ -2,10 +2,13 @@
 
 from typing import Any
 
-from building import built
+from building import built, done
+from toys import TRAY as TOY
 
+from calc.building.changes import changes
 from calc.building.piece import Piece
-from calc.building.piece_text import sheet, shown
+from calc.building.piece_text import changed, sheet, shown
+from calc.building.settle import settle
 from calc.discover import find
 
 TRAY = {
@@ -48,3 +51,19 @@ def test_a_caution_that_hangs_on_what_is_not_known_is_left_out() -> None:
     assert "Take care: Keep edges sharp" in told
     assert "Take care: Parts this small" not in told
     assert "Take care: Sides or bottom are wider than your stock" not in told
+
+
+def test_where_it_counts_which_cut_came_first_it_is_asked_and_how_to_say_it() -> None:
+    """Beside the misfit, when it comes up and as long as it stands; what is typed turns the question round."""
+    before, after = built(TOY, {"front_long": "322"}), built(TOY, {"front_long": "322", "back_long": "320"})
+    say = "  If the back long was cut first, the rest follows it instead: then first back_long"
+    assert say in changed(changes(before, after), before, after).splitlines()
+    assert say in shown(after).splitlines()
+    turned = settle(TOY, done(TOY, after.record, [("first", "back_long")]))
+    assert say.replace("back", "front") in shown(turned).splitlines()
+    assert say not in shown(turned).splitlines()
+
+
+def test_where_nothing_misfits_it_is_not_asked() -> None:
+    """Two that agree may have come in any order."""
+    assert "first" not in shown(built(TOY, {"front_long": "322", "back_long": "322"}))
