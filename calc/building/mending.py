@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 
+from calc.building.contest import calls_on
 from calc.building.gap import LEAVE, Choice, measured, nearest_mark, on_rule
 from calc.building.moves import HAIR, room
 from calc.building.settle import Settled
@@ -93,4 +94,10 @@ def _settable(settled: Settled, size: Size, name: str, value: Number) -> Number:
     mark, now = nearest_mark(settled.piece.kinds[name].kind, value, settled.bench), settled.values[name]
     if abs(float(mark - value)) <= NOISE or mark <= 0 or float(mark - now) * float(value - now) <= 0:
         return value
-    return mark if _closes(settled, size, name, mark) else value
+    return mark if _may_close(settled, size, name, mark) and _closes(settled, size, name, mark) else value
+
+
+def _may_close(settled: Settled, size: Size, name: str, value: Number) -> bool:
+    """Whether it is worth settling all again: something may yield yet, or the gap is closed as all else stands."""
+    missed = None if calls_on(settled, size.name) else miss_if(settled, size.name, name, value)
+    return missed is None or not size.harms(missed, settled.values)
