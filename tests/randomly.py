@@ -12,6 +12,7 @@ from calc.bench import Bench
 from calc.building import acts
 from calc.building.changes import changes
 from calc.building.piece import Piece
+from calc.building.piece_text import sheet
 from calc.building.piece_told import answered, changed, told
 from calc.building.record import Record, undo
 from calc.building.saved import from_json, to_json
@@ -122,3 +123,4 @@ def whole(settled: Settled) -> None:
         assert name in settled.values or settled.state(name) in ("undecided", "impossible")
     result = answered(settled)
     json.dumps([told(settled), result and result.to_dict()], allow_nan=False)
+    assert settled.piece.title in sheet(settled)

@@ -11,14 +11,14 @@ def contested(settled: Settled) -> list[str]:
     Each calls on a given that a cut which misfits calls on as well.
     """
     order = order_of(settled.piece, settled.record, settled.asked, settled.cuts)
-    calls = {name: _calls_on(settled, name) for name in order}
+    calls = {name: calls_on(settled, name) for name in order}
     sizes = settled.piece.sizes
     missing = [name for name in order if sizes[name].harms(settled.misses.get(name, 0), settled.values)]
     near = [name for name in order if any(calls[name] & calls[one] for one in missing)]
     return [name for name in near if len(near) > 1 and _counts(settled, name, order)]
 
 
-def _calls_on(settled: Settled, name: str) -> set[str]:
+def calls_on(settled: Settled, name: str) -> set[str]:
     """The givens that may move for a cut: those that are given, and not cut themselves."""
     by = settled.piece.sizes[name].yields.by
     return {one for one in by if settled.asked.get(one) is not None and one not in settled.cuts}

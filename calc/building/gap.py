@@ -11,6 +11,8 @@ from calc.show import Shown
 from calc.trig import Number
 from calc.units import MM_PER_INCH
 
+TENTH = Fraction(1, 10)
+
 
 @dataclass(frozen=True)
 class Choice:
@@ -40,6 +42,20 @@ def on_rule(settled: Settled, name: str, value: Number) -> str:
     return printed(settled.piece.kinds[name], value, settled.bench).on_rule
 
 
+def nearest_mark(kind: str, value: Number, bench: Bench) -> Number:
+    """The nearest size that can be set: a mark of the maker's rule, or a tenth of a degree.
+
+    >>> nearest_mark("length", Fraction(1655, 10), Bench(unit="mm", mark="mm"))
+    Fraction(166, 1)
+    """
+    return show.marks(value, TENTH if kind == "angle" else _step(bench)) if kind in ("angle", "length") else value
+
+
+def _step(bench: Bench) -> Fraction:
+    """The finest mark, in millimetres."""
+    return bench.step * (MM_PER_INCH if bench.system == "in" else 1)
+
+
 def measured(kind: str, amount: Number, bench: Bench) -> str:
     """An amount as it is seen at the bench: to the mark, and to a hundredth of a millimetre.
 
@@ -50,7 +66,7 @@ def measured(kind: str, amount: Number, bench: Bench) -> str:
     """
     if kind == "angle":
         return show.angle(amount, bench).text
-    step = bench.step * (MM_PER_INCH if bench.system == "in" else 1)
+    step = _step(bench)
     mm = f"{show.decimal(amount, 2)} mm" if amount >= Fraction(1, 200) else "under 0.01 mm"
     if amount * 2 < step:
         return f"{mm} (less than half a mark)"

@@ -5,9 +5,10 @@ from collections.abc import Callable, Iterator
 
 from calc.answers import in_columns, table
 from calc.building.changes import Changes, held
-from calc.building.gap import Choice, Gap
-from calc.building.gaps import Alike, alike, gaps
 from calc.building.settle import Settled
+from calc.building.sizing import Known, Unknown
+from calc.building.troubles import troubles, wrong
+from calc.declare import Caution
 from calc.probing.why import Why, result
 
 WIDTH = 100
@@ -46,36 +47,8 @@ def changed(found: Changes, before: Settled, after: Settled) -> str:
     told = {one.name: (result(before, one.name), result(after, one.name)) for one in found.sizes}
     lines = [f"{labels[name]}: {now}; was {old}" for name, (old, now) in told.items() if old != now]
     lines += [f"{labels[name]}: cut at {result(after, name)}, and that stands" for name in held(before, after)]
-    wrong = _wrong(after, list(found.gaps), list(found.unlike), list(found.broken), list(found.impossible))
-    return "\n".join([*(lines or ["Nothing else changes."]), *wrong])
-
-
-def troubles(settled: Settled) -> list[str]:
-    """All that does not fit, is broken or cannot be worked out or used, a line each under its heading."""
-    unlike = [one for one in alike(settled) if not one.fits]
-    return _wrong(settled, list(gaps(settled)), unlike, list(settled.broken), list(settled.refused))
-
-
-def _wrong(
-    settled: Settled, missed: list[Gap], unlike: list[Alike], broken: list[str], impossible: list[str]
-) -> list[str]:
-    labels = settled.piece.labels
-    told = [line for one in missed for line in (one.say, *map(_choice, one.choices))]
-    told += [one.say for one in unlike]
-    told += [f"The {labels[name]} {settled.broken[name]}." for name in broken]
-    told += [_impossible(labels.get(name, ""), settled.refused[name].say) for name in impossible]
-    told += [f"Not used: {one}" for one in settled.refusals]
-    return ["", "Mind:", *(f"  {line}" for line in told)] if told else []
-
-
-def _impossible(label: str, say: str) -> str:
-    """Why a size cannot be made; a step on the way has no label of its own."""
-    told = f"{label}: {say}" if label else say
-    return f"{told[:1].upper()}{told[1:]}."
-
-
-def _choice(one: Choice) -> str:
-    return f"  - {one.say}: then cut {one.name}='{one.text}'" if one.name else f"  - {one.say}."
+    minds = wrong(after, list(found.gaps), list(found.unlike), list(found.broken), list(found.impossible))
+    return "\n".join([*(lines or ["Nothing else changes."]), *minds])
 
 
 def explained(found: Why, settled: Settled) -> str:
@@ -131,10 +104,16 @@ def _settings(settled: Settled) -> Iterator[str]:
 
 def _care(settled: Settled) -> list[str]:
     """The cautions that stand now; those that hang on a size not known yet are left out."""
-    values = dict.fromkeys(one.name for one in settled.piece.named) | dict(settled.values)
-    whole = settled.whole
-    said = [one.say for one in settled.piece.cautions if one.when is None or (whole and one.when(values))]
+    known = Known(settled.values)
+    said = [one.say for one in settled.piece.cautions if _stands_now(one, known)]
     return ["", *(line for say in said for line in _wrapped(f"Take care: {say}"))]
+
+
+def _stands_now(one: Caution, known: Known) -> bool:
+    try:
+        return one.when is None or one.when(known)
+    except Unknown:
+        return False
 
 
 def _wrapped(text: str) -> list[str]:

@@ -35,9 +35,15 @@ def _fitting(settled: Settled, asked: Values, cuts: Values) -> Fitting:
     return Fitting(settled.piece, asked, cuts, order_of(settled.piece, settled.record, asked, cuts))
 
 
-def miss_settled(settled: Settled, row: str, name: str, value: Number) -> Number | None:
-    """How much larger the cut `row` would be than its function says if `name` were cut so, and all settled again."""
-    return _fitting(settled, settled.asked, {**settled.cuts, name: value}).miss(row)
+def fitted_if(settled: Settled, name: str, value: Number) -> Fitting:
+    """How the givens would stand if `name` were cut so, and all settled again."""
+    return _fitting(settled, settled.asked, {**settled.cuts, name: value})
+
+
+def impossible_if(settled: Settled, after: Fitting) -> bool:
+    """Whether something could not be made any more if the givens stood so, such as a groove right through its wall."""
+    _, refused = settled.piece.plan.work_out(after.givens, after.cuts)
+    return not refused.keys() <= settled.refused.keys()
 
 
 def miss_if(settled: Settled, row: str, name: str, value: Number) -> Number | None:

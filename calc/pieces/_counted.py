@@ -10,6 +10,8 @@ from calc.pieces._size import sizes_by
 
 HARMLESS = Yield(over="", under="")
 """A size that is chosen, not forced: cut otherwise, the rest goes by it."""
+CUT_INTO = Yield(over="", under="", hollow=True)
+"""The same of what is cut into a part, such as a groove: made already, it can only be cut deeper."""
 CARD = Fraction(3, 10)
 """The thickness of a comment card, in millimetres: ours, measured on no standard."""
 

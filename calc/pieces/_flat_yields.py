@@ -7,7 +7,7 @@ use up their clearance and never make the box larger.
 
 from calc.building.size import Yield
 from calc.pieces._box_yields import BOTTOM, as_high, as_long
-from calc.pieces._counted import HARMLESS
+from calc.pieces._counted import CUT_INTO
 
 YIELDS = {
     "front_long": Yield(
@@ -43,5 +43,5 @@ YIELDS = {
         over="is {} too wide to go in between the sides",
         under="leaves the lid {} loose from side to side",
     ),
-    "rabbet": HARMLESS,
+    "rabbet": CUT_INTO,
 }

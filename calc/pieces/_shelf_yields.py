@@ -1,7 +1,7 @@
 """What gives way in a wall shelf when a part comes out other than it was worked out, as a maker would have it."""
 
 from calc.building.size import Yield
-from calc.pieces._counted import HARMLESS
+from calc.pieces._counted import CUT_INTO, HARMLESS
 
 YIELDS = {
     # The shelf sets the ends apart, as long as the rail is still to be sawn; then only the housings can be deepened.
@@ -48,5 +48,5 @@ YIELDS = {
         play="ends_alike",
     ),
     "drop": HARMLESS,
-    "housing_deep": HARMLESS,
+    "housing_deep": CUT_INTO,
 }

@@ -6,7 +6,7 @@ grooves shrinks, or its clearance at the back and then its overhang; what is lef
 
 from calc.building.size import Yield
 from calc.pieces._box_yields import BOTTOM, as_high, as_long, grooved
-from calc.pieces._counted import HARMLESS
+from calc.pieces._counted import CUT_INTO
 
 YIELDS = {
     "side_long": Yield(
@@ -55,7 +55,7 @@ YIELDS = {
         under="has its field {} too wide, and it rubs on the sides",
         hollow=True,
     ),
-    "rabbet": HARMLESS,
-    "groove_deep": HARMLESS,
-    "notch_deep": HARMLESS,
+    "rabbet": CUT_INTO,
+    "groove_deep": CUT_INTO,
+    "notch_deep": CUT_INTO,
 }

@@ -4,7 +4,7 @@ Only what is still open gives way: a size once cut stays. What nothing takes up 
 """
 
 from calc.building.size import Yield
-from calc.pieces._counted import HARMLESS
+from calc.pieces._counted import CUT_INTO, HARMLESS
 
 YIELDS = {
     # The gauge is set and the slope sawn with it, so the other edge goes along; only then does the slope give way.
@@ -114,5 +114,5 @@ YIELDS = {
     "slot_width": Yield(over="", under="has its slot {} too narrow for what goes in", hollow=True),
     "slot_down": HARMLESS,
     "slot_begins": HARMLESS,
-    "rabbet": HARMLESS,
+    "rabbet": CUT_INTO,
 }
