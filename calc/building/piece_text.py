@@ -7,7 +7,7 @@ from calc.answers import in_columns, table
 from calc.building.changes import Changes, held
 from calc.building.settle import Settled
 from calc.building.sizing import Known, Unknown
-from calc.building.troubles import troubles, wrong
+from calc.building.troubles import troubles, wanting, wrong
 from calc.declare import Caution
 from calc.probing.why import Why, result
 
@@ -17,7 +17,7 @@ STATES |= {"impossible": "cannot be made"}
 
 
 def shown(settled: Settled) -> str:
-    """Everything given and every size, by the names to type, how each stands; then what is wrong."""
+    """Everything given and every size, by the names to type, how each stands; then what is wanting, and wrong."""
     names = {one.name: one.label for one in settled.piece.givens}
     names |= {name: one.label for name, one in settled.piece.sizes.items() if name not in names}
     sizes = [name for name in settled.piece.sizes if name not in {one.name for one in settled.piece.givens}]
@@ -25,7 +25,7 @@ def shown(settled: Settled) -> str:
     for head, wanted in (("Given:", [one.name for one in settled.piece.givens]), ("Worked out:", sizes)):
         rows = [[name, names[name], *_stands(settled, name)] for name in wanted]
         parts += [head, *(f"  {line}" for line in in_columns(rows))]
-    return "\n".join([*parts, *troubles(settled)])
+    return "\n".join([*parts, *wanting(settled), *troubles(settled)])
 
 
 def _title(settled: Settled) -> str:

@@ -1,9 +1,13 @@
-"""What is wrong with a piece being built, as text: a line each under one heading, with what can be done about it."""
+"""What is wrong with a piece being built, or wanting, as text, with what can be done about it."""
 
 from calc.building.contest import contested
 from calc.building.gap import Choice, Gap
 from calc.building.gaps import Alike, alike, gaps
+from calc.building.record import UNDECIDED
 from calc.building.settle import Settled
+from calc.errors import listed
+
+HAD = ("given", "cut", "yielded")
 
 
 def troubles(settled: Settled) -> list[str]:
@@ -39,3 +43,20 @@ def _came_first(settled: Settled, name: str) -> str:
 
 def _choice(one: Choice) -> str:
     return f"  - {one.say}: then cut {one.name}='{one.text}'" if one.name else f"  - {one.say}."
+
+
+def wanting(settled: Settled) -> list[str]:
+    """What must be given before the piece is whole, by the names to type; of "any two of" what is wanted yet."""
+    group = settled.piece.any_of
+    some = group.names if group else ()
+    told = [one.name for one in settled.piece.givens if one.name not in some and _wanted(settled, one.name)]
+    free = [name for name in some if settled.state(name) not in HAD]
+    count = group.count - (len(some) - len(free)) if group else 0
+    told += [f"{'two' if count > 1 else 'one'} of {listed(free, 'or')}"] if count > 0 else []
+    return ["", f"To give: {listed(told, 'and')}."] if told else []
+
+
+def _wanted(settled: Settled, name: str) -> bool:
+    typed = settled.record.givens.get(name)
+    open_on_purpose = typed is not None and typed.text.strip() == UNDECIDED
+    return settled.state(name) == "undecided" and (open_on_purpose or not settled.piece.given(name).optional)

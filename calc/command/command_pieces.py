@@ -17,9 +17,13 @@ from calc.building.settle import Settled, settle
 from calc.command.asking import Asked
 from calc.command.files import Files
 from calc.command.opening import begun, opened
+from calc.discover import everything
 from calc.errors import Refusal, listed
 from calc.probing.why import why
 
+ENDS = """FILE is one piece, as the page saves it; --json tells it for machines.
+PIECE is {pieces}.
+--unit, --mark, --angles and --currency say how you measure, and are kept in the file."""
 Do = Callable[[Asked, Files], str]
 Make = Callable[[Piece, Record, list[str], Asked], Record]
 
@@ -47,9 +51,8 @@ def told(asked: Asked, files: Files | None) -> str:
 
 def _help(names: list[str]) -> str:
     lines = [f"tenpenny piece {DOES[name].usage}\n    {DOES[name].help}" for name in names]
-    bench_told = "--unit, --mark, --angles and --currency say how you measure, and are kept in the file."
-    ends = ["", "FILE is one piece, as the page saves it; --json tells it for machines.", bench_told]
-    return "\n".join([*lines, *ends])
+    pieces = listed([one.id for one in everything() if isinstance(one, Piece)], "or")
+    return "\n".join([*lines, "", ENDS.format(pieces=pieces)])
 
 
 def _words(asked: Asked, count: int) -> list[str]:

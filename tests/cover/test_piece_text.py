@@ -67,3 +67,14 @@ def test_where_it_counts_which_cut_came_first_it_is_asked_and_how_to_say_it() ->
 def test_where_nothing_misfits_it_is_not_asked() -> None:
     """Two that agree may have come in any order."""
     assert "first" not in shown(built(TOY, {"front_long": "322", "back_long": "322"}))
+
+
+def test_what_must_be_given_yet_is_told_by_the_names_to_type() -> None:
+    """No given that may be left out but the one left open on purpose; of any two of three what is wanted yet."""
+    assert shown(low_tray(long="", species="?")).splitlines()[-1] == "To give: long and species."
+    box = find("sloping-lid-box")
+    assert isinstance(box, Piece)
+    given = {"stock_width": "150 mm", "stock_thickness": "16 mm", "inside_width": "230 mm", "depth": "100 mm"}
+    assert "To give: two of back_height, front_height or angle." in shown(built(box, {}, **given))
+    assert "To give: one of back_height or angle." in shown(built(box, {}, **given, front_height="120 mm"))
+    assert "To give" not in shown(built(box, {}, **given, front_height="120 mm", angle="14"))
