@@ -97,6 +97,10 @@ SUM = Piece(
         *CAUTIONS,
         wide_bottom("along the front and at the middle of the sides only"),
         Caution(
+            "At its driest the bottom slips off its ledge: make it wider, or of wood that moves less.",
+            lambda v: v["bottom_bears"] <= 0,
+        ),
+        Caution(
             "No screw sold reaches through a batten and stays inside the lid: give a thicker lid, or other battens.",
             lambda v: any(row["length"] is None and row["by"] == SCREWED for row in v["joints"]),
         ),

@@ -4,6 +4,7 @@ import pytest
 from examples import Example, offers, says
 
 from calc.building.gaps import alike, gaps
+from calc.building.piece_told import answered
 
 BOX = Example("flat-lid-box")
 
@@ -63,3 +64,11 @@ def test_battens_without_room_side_by_side_leave_the_rest_of_the_order() -> None
     assert [do for do in whole if do not in narrow] == [
         "Mark the battens on the lid: in from its ends, in from its edges"
     ]
+
+
+def test_a_bottom_that_would_slip_off_its_ledge_is_warned_of() -> None:
+    """Planed 12 mm narrower than the room between front and back it bears on nothing when it is dry."""
+    for cut, told in ((BOX.plain.values["inside_deep"] - 12, True), (BOX.plain.values["bottom_across"], False)):
+        result = answered(BOX.cut(("bottom_across", f"{float(cut):.2f}")))
+        assert result
+        assert any("slips off its ledge" in one.say for one in result.cautions) == told
