@@ -64,10 +64,10 @@ def _entered(before: Settled, after: Settled, name: str) -> bool:
 
 
 def held(before: Settled, after: Settled) -> list[str]:
-    """What has just been given and is cut already, so that the cut stands and the new entry has to wait."""
+    """What has just been given and is cut already, or gives way to a cut, so that the new entry has to wait."""
     longer = len(after.record.entries) > len(before.record.entries)
     given = {name for name, one in after.record.givens.items() if before.record.givens.get(name) != one}
-    return [name for name in after.cuts if longer and name in given]
+    return [name for name in (*after.cuts, *after.took) if longer and name in given]
 
 
 def _same(was: Any, now: Any) -> bool:

@@ -46,9 +46,16 @@ def changed(found: Changes, before: Settled, after: Settled) -> str:
     labels = {one.name: one.label for one in after.piece.named}
     told = {one.name: (result(before, one.name), result(after, one.name)) for one in found.sizes}
     lines = [f"{labels[name]}: {now}; was {old}" for name, (old, now) in told.items() if old != now]
-    lines += [f"{labels[name]}: cut at {result(after, name)}, and that stands" for name in held(before, after)]
+    stands = {name: _stood(after, name) for name in held(before, after) if name not in told}
+    lines += [f"{labels[name]}: {how}" for name, how in stands.items()]
     minds = wrong(after, list(found.gaps), list(found.unlike), list(found.broken), list(found.impossible))
     return "\n".join([*(lines or ["Nothing else changes."]), *minds])
+
+
+def _stood(settled: Settled, name: str) -> str:
+    """How what was just given stands all the same."""
+    now = result(settled, name)
+    return f"cut at {now}, and that stands" if name in settled.cuts else f"stands at {now}; {_state(settled, name)}"
 
 
 def explained(found: Why, settled: Settled) -> str:

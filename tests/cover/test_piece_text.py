@@ -78,3 +78,14 @@ def test_what_must_be_given_yet_is_told_by_the_names_to_type() -> None:
     assert "To give: two of back_height, front_height or angle." in shown(built(box, {}, **given))
     assert "To give: one of back_height or angle." in shown(built(box, {}, **given, front_height="120 mm"))
     assert "To give" not in shown(built(box, {}, **given, front_height="120 mm", angle="14"))
+
+
+def test_what_is_given_after_a_cut_it_gives_way_to_is_said_to_stand_as_it_did() -> None:
+    """The front is cut, so the width follows it, whatever is given for it afterwards."""
+    box = find("sliding-lid-box")
+    assert isinstance(box, Piece)
+    before = built(box, {"front_long": "100 mm"}, **box.example.givens)
+    after = settle(box, done(box, before.record, [("give", "width", "120 mm")]))
+    (line,) = changed(changes(before, after), before, after).splitlines()
+    assert line.startswith("Width: stands at ")
+    assert line.endswith("; gave way to the front, from 120 mm")
