@@ -5,7 +5,7 @@ from playwright.sync_api import Page, expect
 from walking import SOON, box, opened, recorded
 
 A4 = 703
-"""The printed width of an A4 sheet with margins of 12 mm, in CSS pixels."""
+"""The printed width of an A4 sheet with margins of 12 mm, in CSS pixels; that of a Letter sheet is 725."""
 LETTERS = """() => [...document.querySelectorAll(".drawing text")].map((one) => {
   const { a, b } = one.getScreenCTM();
   return parseFloat(getComputedStyle(one).fontSize) * Math.hypot(a, b) * 0.75;
