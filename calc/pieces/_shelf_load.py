@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
+from calc.building.sizing import CANNOT
 from calc.declare import Values
 from calc.errors import Refusal
 from calc.pieces._asked import ask, down, up
@@ -11,10 +12,12 @@ from calc.pieces._shelf_asks import GIVENS
 
 ASKED = {one.name: one for one in GIVENS}
 SAG = {"span": "inside_width", "own": "own_stiffness", "species": "species"}
+MOST_EASED = 40
+"""Halvings that are enough for any board and load that may be typed."""
 WEIGH = {"species": "species", "moisture": "moisture", "own": "own_density"}
 
 
-def nearer(
+def laden(
     species: str,
     inside_width: Any,
     shelf_deep: Any,
@@ -24,41 +27,35 @@ def nearer(
     creep: Any,
     own_stiffness: Any,
 ) -> Values:
-    """The sag of the board, evenly loaded and resting on its two ends, by sag: the rail behind it is not counted.
+    """The board as the sum of sag asks for it, evenly loaded and resting on its two ends: no rail behind it."""
+    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness, "load": load}
+    return {"board": board, "more": {"species": species, "ratio": ratio, "creep": creep, "own": own_stiffness}}
 
-    Where it would bend further than that sum reckons with, of half the span with half the load, or half of that: the
-    longest span is the same of all of them, since the load keeps to its length.
+
+def nearer(laden: Values) -> Values:
+    """The sag of the board; where it would bend further than that sum reckons with, of half the span and half the load.
+
+    Or of half of that: the longest span is the same of all of them, since the load keeps to its length.
     """
-    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness, "load": load}
-    wood = {"species": species, "ratio": ratio, "creep": creep, "own": own_stiffness}
-    return _eased(wood, board, ("span", "load"), Fraction(1, 2))
+    return _eased(laden, ("span", "load"), Fraction(1, 2))
 
 
-def sturdier(
-    species: str,
-    inside_width: Any,
-    shelf_deep: Any,
-    shelf_thickness: Any,
-    load: Any,
-    ratio: Any,
-    creep: Any,
-    own_stiffness: Any,
-) -> Values:
+def sturdier(laden: Values) -> Values:
     """The same; where it would bend further than the sum reckons with, of a board twice as thick, or twice that."""
-    board = {"span": inside_width, "width": shelf_deep, "thickness": shelf_thickness, "load": load}
-    wood = {"species": species, "ratio": ratio, "creep": creep, "own": own_stiffness}
-    return _eased(wood, board, ("thickness",), Fraction(2))
+    return _eased(laden, ("thickness",), Fraction(2))
 
 
-def _eased(wood: Values, board: Values, eases: Sequence[str], times: Fraction) -> Values:
+def _eased(laden: Values, eases: Sequence[str], times: Fraction) -> Values:
     """The board that the sum answers for and its answers: these of its sizes changed so many times until it does."""
-    while True:
+    board: Values = laden["board"]
+    for _ in range(MOST_EASED):
         try:
-            return {**board, **ask("sag", "load", SAG, **wood, **board)}
+            return {**board, **ask("sag", "load", SAG, **laden["more"], **board)}
         except Refusal as refusal:
             if refusal.field != SAG["span"]:
                 raise
         board = {**board, **{name: board[name] * times for name in eases}}
+    raise CANNOT
 
 
 def sagged(nearer: Values, inside_width: Any, span_most: Any, shelf_least: Any) -> Values:

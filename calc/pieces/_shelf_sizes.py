@@ -10,7 +10,7 @@ from calc.pieces._size import sizes_by
 
 size = sizes_by(YIELDS)
 STEPS = (
-    *(Step(name=work.__name__, work=work) for work in (bears.nearer, bears.sturdier, bears.sagged)),
+    *(Step(name=work.__name__, work=work) for work in (bears.laden, bears.nearer, bears.sturdier, bears.sagged)),
     *(Step(name=work.__name__, work=work) for work in (bears.screwed, bears.hung)),
     *(Step(name=work.__name__, work=work) for work in (*parts.PARTS, *parts.JOINTS, parts.jointed)),
     Step(name="cut_list", work=parts.listed),
