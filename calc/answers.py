@@ -13,8 +13,6 @@ from calc.trig import is_exact
 from calc.typed.reading import Reading
 from calc.working import Line, working
 
-LINE = ("label", "letters", "numbers", "result", "note")
-
 
 @dataclass(frozen=True)
 class Given:
@@ -124,7 +122,7 @@ class Result:
         return {**self.to_read(), "working": self._worked()}
 
     def _worked(self) -> list[dict[str, str]]:
-        return [{part: getattr(line, part) for part in LINE} for line in self.working]
+        return [dict(vars(line)) for line in self.working]
 
     def _carried(self, carry: Carry) -> dict[str, str]:
         kinds = {one.name: one.kind for one in self.sum.named}

@@ -25,7 +25,7 @@ PACE = Fraction(1, 64)
 MOST_TRIED = 12
 """How many ways of moving givens together are tried for one cut and one given."""
 
-MOVES: Kept[Moved | None] = Kept(1024)
+MOVES: Kept[Moved | None] = Kept(1024)  # where givens went, by all that it hung on
 
 
 class Fitting:

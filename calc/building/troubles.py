@@ -32,9 +32,8 @@ def wrong(
 
 def _impossible(settled: Settled, name: str) -> str:
     """Why a size cannot be made, and what to do instead; a step on the way has no label of its own."""
-    labels = {one.name: one.label for one in settled.piece.named}
-    refusal = settled.refused[name]
-    return str(refusal.about(name, labels[name]) if name in labels else refusal)
+    kinds, refusal = settled.piece.kinds, settled.refused[name]
+    return str(refusal.about(name, kinds[name].label) if name in kinds else refusal)
 
 
 def _came_first(settled: Settled, name: str) -> str:

@@ -1,6 +1,7 @@
 // Practice. What a browser runs for the first times it runs the slow way; what has run often it compiles well, and keeps so for
 // the next visit. So when Python has answered and nobody asks, the same question is answered again, for nobody, until that
-// comes no sooner; anew, since what is remembered would leave little to do. A question that somebody does ask waits for one such round at most.
+// comes no sooner; anew, since what is remembered would leave little to do. A question that somebody does ask waits for one
+// such round at most.
 
 const REST = 300; // milliseconds after an answer: whoever is typing is left alone
 const LONGEST = 3000; // milliseconds of practice in all

@@ -6,13 +6,14 @@ from typing import Any
 
 import pytest
 from building import begun, done
-from toys import OURS, Example, Piece, length, rectangle, size
+from toys import OURS, length, rectangle, size
 
 from calc import discover, door
 from calc.bench import Bench
+from calc.building.piece import Piece
 from calc.building.settle import settle
 from calc.cells import cell
-from calc.declare import Answer, Sum
+from calc.declare import Answer, Example, Sum
 from calc.remembered import forget, remembered
 
 BENCHES = [{}, {"unit": "mm", "mark": "half mm", "angles": "minutes", "currency": "kr"}]
