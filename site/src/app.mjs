@@ -4,7 +4,7 @@
 
 import { h, hydrate, render } from "preact";
 import { riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
-import { alreadyTyped, keepingCaret } from "./fields-before.mjs";
+import { alreadySought, alreadyTyped, keepingCaret } from "./fields-before.mjs";
 import { mark } from "./marks.mjs";
 import { startOffline } from "./offline.mjs";
 import { startPython } from "./python.mjs";
@@ -35,7 +35,7 @@ const { put } = building;
 const ask = () => (store.get().kept ? building.ask() : answering.ask());
 const settled = () => (store.get().kept ? building.settled() : answering.settled());
 const piece = { ...makePieceActs(store, building, shelf, python.ask), ...makeNumber(store, python.ask, (name, text) => acts.type(name, text)) };
-const acts = makeActs(store, { ask, settled, put, piece, renew: () => offline.applyUpdate() });
+const acts = makeActs(store, { ask, hush: python.hush, settled, put, piece, renew: () => offline.applyUpdate() });
 const visits = makeVisits(store, { ask, put }, shelf);
 
 /** Try until it can be had: a page opened on a weak signal stays readable meanwhile.
@@ -64,12 +64,13 @@ async function start() {
   const { kept, brought } = broughtHere();
   store.set(await bench);
   const left = await visits.left(sum, kept);
-  const [over, restore, first] = [alreadyTyped(root), keepingCaret(), initial(page, catalogue, sum)];
+  const [over, search, restore, first] = [alreadyTyped(root), alreadySought(root), keepingCaret(), initial(page, catalogue, sum)];
   hydrate(h(Page, { state: first, acts }), root);
   store.begin(first);
   store.set({ look: recallLook(), wide: matchMedia("(min-width: 60rem)").matches });
   mark("alive");
   visits.enter(page, sum, left, over, brought);
+  if (search) store.set({ search });
   restore();
   visits.follow();
   shelf.begin(building.ask);

@@ -14,6 +14,12 @@ export function alreadyTyped(root) {
   );
 }
 
+/** What has been typed into the search. @param {HTMLElement} root @returns {string} */
+export function alreadySought(root) {
+  const field = root.querySelector("#search");
+  return field instanceof HTMLInputElement ? field.value : "";
+}
+
 /** A function that puts the caret back where it is now. @returns {() => void} */
 export function keepingCaret() {
   const field = document.activeElement;

@@ -1,6 +1,7 @@
 // Asking Python, which runs in a thread of its own. A question asked before Python wakes waits there for it; a worker that dies or
 // falls silent is started once more and asked again; after that the page says so, and goes on without.
 
+import { HUSH } from "./practice.mjs";
 import { startThread } from "./thread.mjs";
 
 /**
@@ -25,12 +26,16 @@ export const settled = new Promise((done) => void (settle = done));
 /**
  * Start Python. `onState(state, say)` is told "waking", "ready", and "failed" with a sentence.
  * `sooner` is told what is known before the whole reply is. `ask` never rejects: when Python is lost the reply is not ok, and its `fault` is that sentence.
+ * `hush` says that a question is about to be typed.
  * @param {Wanted} wanted
  */
 export function startPython(wanted) {
   const python = new Python(wanted);
   python.begin();
-  return { ask: (/** @type {Request} */ request, /** @type {Told} */ sooner = () => {}) => python.ask(request, sooner) };
+  return {
+    ask: (/** @type {Request} */ request, /** @type {Told} */ sooner = () => {}) => python.ask(request, sooner),
+    hush: () => python.worker?.postMessage(HUSH),
+  };
 }
 
 class Python {

@@ -14,10 +14,10 @@ import { doing, newName, typed as typedIn } from "./state-piece.mjs";
 
 /**
  * @param {Store} store
- * @param {{ ask: () => void, settled: () => void, renew: () => void, put: (change: (kept: Kept) => Kept) => void, piece: import("./shapes-piece").PieceActs }} outside
+ * @param {{ ask: () => void, hush: () => void, settled: () => void, renew: () => void, put: (change: (kept: Kept) => Kept) => void, piece: import("./shapes-piece").PieceActs }} outside
  * @returns {import("./shapes").Acts}
  */
-export function makeActs(store, { ask, settled, renew, put: build, piece }) {
+export function makeActs(store, { ask, hush, settled, renew, put: build, piece }) {
   let hold = newName();
   /** @param {(entry: Entry) => Entry} change @param {(changes: () => void) => void} [drawing] */
   const put = (change, drawing = store.together) => {
@@ -49,7 +49,10 @@ export function makeActs(store, { ask, settled, renew, put: build, piece }) {
     example: () => either(whole("example"), (entry) => exampled(entry, sum())),
     undo: () => either(whole("undo"), undone),
     hold: (name) => {
-      if (name !== store.get().focus) hold = newName();
+      if (name !== store.get().focus) {
+        hold = newName();
+        hush();
+      }
       store.set({ focus: name });
     },
     release: () => (store.set({ focus: "" }), settled()),

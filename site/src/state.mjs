@@ -74,9 +74,16 @@ export function asking(sum, entry, bench) {
   return { op: "answer", sum: sum.id, givens: sent(entry, sum), bench };
 }
 
+/** The last question named: it is asked after many times for each drawing. @type {{ of: unknown[], key: string }} */
+let named = { of: [], key: "" };
+
 /** The name of that question; "" on a page without a sum. @param {State} state */
 export function currentKey({ sum, entry, bench, kept }) {
-  return kept ? keyOfPiece(kept, bench) : sum ? keyOf(asking(sum, entry, bench)) : "";
+  const of = [sum, entry, bench, kept];
+  if (of.some((one, at) => one !== named.of[at])) {
+    named = { of, key: kept ? keyOfPiece(kept, bench) : sum ? keyOf(asking(sum, entry, bench)) : "" };
+  }
+  return named.key;
 }
 
 /** How the answers on the page stand to the fields: "now", "kept" from an earlier visit, "waiting", "refused", or

@@ -1,12 +1,12 @@
 // Python's own thread. Says {"ready": true} once Python is awake; from then on each message is a request as JSON text, with
-// an id, and each reply is JSON text with the same id; one that says "more" is followed by its other part. Python wakes from
-// the snapshot, or else starts the ordinary way.
+// an id, and each reply is JSON text with the same id; one that says "more" is followed by its other part. A hush is
+// no request: it makes practice wait. Python wakes from the snapshot, or else starts the ordinary way.
 import { boot } from "./boot.mjs";
 import { wake } from "./boot-snapshot.mjs";
 import { anywhere, base, file, interpreter, memory, named, unpacked } from "./fetching.mjs";
 import { asking, filesOf } from "./late.mjs";
 import { mark, marked } from "./marks.mjs";
-import { makePractice } from "./practice.mjs";
+import { HUSH, makePractice } from "./practice.mjs";
 import { Store } from "./store.mjs";
 
 const core = new URL(CORE.home, import.meta.url).href;
@@ -86,6 +86,7 @@ function lost(request, fault) {
 let python = started();
 const practice = makePractice(async (request) => (await python).ask(request));
 self.onmessage = async ({ data }) => {
+  if (data === HUSH) return practice.hush();
   practice.asked();
   self.postMessage(await marked("answered", answered(data)));
   practice.answered(data);

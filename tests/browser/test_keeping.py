@@ -45,6 +45,16 @@ def test_a_list_and_a_choice_before_the_page_lives_are_kept(page: Page, address:
     expect(page.locator(".story")).not_to_contain_text("boards")
 
 
+def test_a_search_before_the_page_lives_is_kept(page: Page, address: str) -> None:
+    """What was sought is found as soon as it can be."""
+    let_go = held_back(page)
+    page.goto(address, wait_until="commit")
+    page.locator("#search").fill("how long a nai")
+    let_go()
+    expect(page.locator(".search .list strong").first).to_have_text("Nail")
+    expect(page.locator("#search")).to_have_value("how long a nai")
+
+
 def test_clearing_is_undone(page: Page, address: str) -> None:
     """Also after a reload."""
     opened(page, address, "slope.html").locator("#f-rise").fill("5 in")

@@ -74,3 +74,27 @@ test("what is not asked as one types is not practised", async () => {
   practice.answered(JSON.stringify({ op: "backwards", sum: "slope" }));
   assert.equal(await all(), 0);
 });
+
+test("a hush, when a field is taken in hand, makes it wait a good while, and it then goes on", async () => {
+  const { practice, asked, step } = practising(() => 50);
+  practice.answered(QUESTION);
+  await step();
+  practice.hush();
+  assert.ok((await step()) >= 1000);
+  assert.equal(await step(), 0);
+  assert.deepEqual(asked, [anew(QUESTION), anew(QUESTION), anew(QUESTION)]);
+});
+
+test("a hush before anything was answered begins nothing", async () => {
+  const { practice, all } = practising(() => 50);
+  practice.hush();
+  assert.equal(await all(), 0);
+});
+
+test("a hush when practice has come to its end does not begin it again", async () => {
+  const { practice, all } = practising(() => 50);
+  practice.answered(QUESTION);
+  const rounds = await all();
+  practice.hush();
+  assert.equal(await all(), rounds);
+});
