@@ -12,7 +12,8 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
-RUN = 0.004  # seconds let run at a time
+RUN = 0.001  # seconds let run at a time: a slow processor is slow all the time, not gone for half a frame
+LOOK = 0.1  # seconds from one look for new processes to the next
 
 
 def ours() -> list[int]:
@@ -67,10 +68,11 @@ def slowed(times: int) -> Iterator[None]:
 def _brake(times: int, done: threading.Event) -> None:
     pids, looked = ours(), time.monotonic()
     while not done.is_set():
-        if time.monotonic() - looked > 0.1:
-            pids, looked = ours(), time.monotonic()
         _tell(pids, signal.SIGSTOP)
-        time.sleep(RUN * (times - 1))
+        stopped = time.monotonic()
+        if stopped - looked > LOOK:
+            pids, looked = ours(), stopped  # nothing runs on meanwhile
+        time.sleep(max(0, stopped + RUN * (times - 1) - time.monotonic()))
         _tell(pids, signal.SIGCONT)
         time.sleep(RUN)
     _tell(ours(), signal.SIGCONT)
