@@ -14,10 +14,9 @@ def code(folder: Path, core: dict[str, Any]) -> dict[str, str]:
     """Write the page's code and style under names that carry their hashes; their names, as prerender.mjs calls them."""
     worker = keep(folder, "code/worker.js", bundled("src/worker.mjs", {"CORE": core}))
     app = keep(folder, "code/app.js", bundled("src/app.mjs", {"WORKER": worker}))
-    wake = keep(folder, "code/wake.js", bundled("src/wake.mjs", {"APP": app}))
-    first = keep(folder, "code/first.js", bundled("src/first.mjs", {"WORKER": worker}, form="iife"))
+    first = keep(folder, "code/first.js", bundled("src/first.mjs", {"APP": app, "WORKER": worker}, form="iife"))
     style = keep(folder, "code/page.css", bundled("src/style/page.css", {}))
-    return {"script": app, "wake": wake, "first": first, "style": style}
+    return {"script": app, "first": first, "style": style}
 
 
 def service_worker(folder: Path, listed: dict[str, Any]) -> None:

@@ -7,7 +7,7 @@ import { Page } from "./views/page.mjs";
 
 /**
  * @typedef {import("./shapes").Catalogue} Catalogue
- * @typedef {{ script: string, wake: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
+ * @typedef {{ script: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
  */
 
 /** What the page may load and do; hosts should send the same as a header. */
@@ -44,9 +44,9 @@ export function renderPage({ page, catalogue, data = null, assets }) {
 }
 
 /** A page to be read: no script, nothing to type.
- * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script" | "wake"> }} told @returns {string} */
+ * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script"> }} told @returns {string} */
 export function renderPaper({ title, about, body, assets }) {
-  return document({ title, about, page: "" }, { ...assets, script: "", wake: "" }, [body]);
+  return document({ title, about, page: "" }, { ...assets, script: "" }, [body]);
 }
 
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
@@ -57,7 +57,7 @@ export function renderNotFound({ assets }) {
     h("h1", null, "Nothing is kept under that name"),
     h("p", null, h("a", { href: "./" }, "Back to the sums")),
   );
-  return document({ title: "Not here · Tenpenny", about: "", page: "" }, { ...assets, script: "", wake: "" }, [body]);
+  return document({ title: "Not here · Tenpenny", about: "", page: "" }, { ...assets, script: "" }, [body]);
 }
 
 /**
@@ -81,10 +81,9 @@ function document({ title, about, page }, assets, body) {
     Object.entries(PAPER).map(([scheme, content]) =>
       h("meta", { name: "theme-color", content, media: `(prefers-color-scheme: ${scheme})` }),
     ),
-    assets.first && h("script", { src: assets.first, "data-page": page || undefined }),
     h("link", { rel: "stylesheet", href: assets.style }),
+    assets.first && h("script", { src: assets.first, "data-page": page || undefined }),
     assets.script && h("link", { rel: "modulepreload", href: assets.script }),
-    assets.wake && h("script", { type: "module", src: assets.wake }),
     assets.manifest && h("link", { rel: "manifest", href: assets.manifest }),
     assets.icon && h("link", { rel: "icon", href: assets.icon, type: "image/svg+xml" }),
     assets.touchIcon && h("link", { rel: "apple-touch-icon", href: assets.touchIcon }),

@@ -1,26 +1,60 @@
-"""A page is read before it comes to life: its own script waits behind the first frame, if one is drawn at all."""
+"""A page is read before it comes to life: Python and its own script wait for the first paint, if there is one."""
 
+import pytest
 from playwright.sync_api import Page, expect
 
-NO_FRAMES = "globalThis.requestAnimationFrame = (then) => void (globalThis.frame = then);"
-HIDDEN = "Object.defineProperty(document, 'hidden', { value: true });"
 ALIVE = "() => performance.getEntriesByName('alive').length"
+HIDDEN = "Object.defineProperty(document, 'hidden', { value: true });"
+ENDLESS = """const later = setTimeout;
+globalThis.setTimeout = (go, after, ...rest) => (after === 1000 ? 0 : later(go, after, ...rest));"""
+"""The page's own patience never ends."""
+SILENT = """globalThis.PerformanceObserver = class {
+  static supportedEntryTypes = ["paint"];
+  constructor(told) {
+    globalThis.paint = (name) => told({ getEntriesByName: (wanted) => (wanted === name ? [{}] : []) });
+  }
+  observe() {}
+  disconnect() {}
+};"""
+"""A browser that tells of a paint when the test says so."""
+UNTOLD = """PerformanceObserver = { supportedEntryTypes: [] };
+globalThis.requestAnimationFrame = (then) => void (globalThis.frame = then);"""
+"""A browser that never tells of paints, and draws a frame when the test says so."""
 
 
-def test_it_is_read_first(page: Page, address: str) -> None:
-    """Until a frame is drawn, the worked example stands there, Python's thread has begun, and no more is done."""
-    page.add_init_script(NO_FRAMES)
-    with page.expect_worker():
-        page.goto(f"{address}slope.html")
+@pytest.mark.parametrize(
+    ("browser", "seen"), [(SILENT, "() => paint('first-contentful-paint')"), (UNTOLD, "() => frame()")]
+)
+def test_it_is_read_first(page: Page, address: str, browser: str, seen: str) -> None:
+    """Until something to read is painted, the worked example stands there and no more is done."""
+    page.add_init_script(ENDLESS + browser)
+    page.goto(f"{address}slope.html")
     expect(page.locator("#a-angle .figure")).to_have_text("14.0°")
-    assert page.evaluate(ALIVE) == 0
-    page.evaluate("() => frame()")
+    assert (page.evaluate(ALIVE), page.workers) == (0, [])
+    page.evaluate(seen)
     expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
     assert page.evaluate(ALIVE) == 1
 
 
-def test_a_page_that_is_not_seen_does_not_wait(page: Page, address: str) -> None:
-    """Opened in a tab behind another, where no frame is drawn."""
-    page.add_init_script(NO_FRAMES + HIDDEN)
+def test_a_first_paint_with_nothing_to_read_does_not_count(page: Page, address: str) -> None:
+    """The paper alone."""
+    page.add_init_script(ENDLESS + SILENT)
     page.goto(f"{address}slope.html")
+    page.evaluate("() => paint('first-paint')")
+    assert (page.evaluate(ALIVE), page.workers) == (0, [])
+
+
+@pytest.mark.parametrize("script", [ENDLESS + SILENT + HIDDEN, SILENT])
+def test_it_does_not_wait_for_ever(page: Page, address: str, script: str) -> None:
+    """Opened in a tab behind another, where nothing is painted; or in a browser that tells of no paint."""
+    page.add_init_script(script)
+    page.goto(f"{address}slope.html")
+    expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
+
+
+def test_a_page_put_away_before_it_was_painted_goes_on(page: Page, address: str) -> None:
+    """Whoever comes back to it finds it alive."""
+    page.add_init_script(ENDLESS + SILENT)
+    page.goto(f"{address}slope.html")
+    page.evaluate("() => document.dispatchEvent(new Event('visibilitychange'))")
     expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
