@@ -31,6 +31,15 @@ def test_our_keys_leave_the_caret_and_count_marks(page: Page, address: str) -> N
     expect(page.locator("#f-run")).to_have_value("30 cm")
 
 
+def test_the_keys_of_a_row_stand_level(page: Page, address: str) -> None:
+    """Those that count marks with the others, all of one height."""
+    opened(page, address, "slope.html").locator("#f-rise").tap()
+    for row in page.locator(".keyrow").all():
+        stands = [key.bounding_box() or {} for key in row.locator(".key").all()]
+        assert len(stands) > 1
+        assert len({(one["y"], one["height"]) for one in stands}) == 1
+
+
 def test_of_any_two_the_last_two_count_and_the_third_comes_back(page: Page, address: str) -> None:
     """The one typed first is answered in its place, and can be had again."""
     opened(page, address, "slope.html").locator("#f-rise").fill("5 in")

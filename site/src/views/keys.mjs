@@ -25,7 +25,7 @@ export function KeyRow({ state, acts }) {
             {
               type: "button",
               key: key.name,
-              class: ["key", key.mark && "part", key.act && "act", key.label.length > 3 && !key.mark && "word"]
+              class: ["key", key.mark && "of-rule", key.act && "act", key.label.length > 3 && !key.mark && "word"]
                 .filter(Boolean)
                 .join(" "),
               tabIndex: -1,
