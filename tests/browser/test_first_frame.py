@@ -41,6 +41,7 @@ def test_a_first_paint_with_nothing_to_read_does_not_count(page: Page, address: 
     page.add_init_script(ENDLESS + SILENT)
     page.goto(f"{address}slope.html")
     page.evaluate("() => paint('first-paint')")
+    page.wait_for_timeout(1000)  # long enough for what must not come
     assert (page.evaluate(ALIVE), page.workers) == (0, [])
 
 

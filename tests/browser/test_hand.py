@@ -34,6 +34,7 @@ def test_our_keys_leave_the_caret_and_count_marks(page: Page, address: str) -> N
 def test_the_keys_of_a_row_stand_level(page: Page, address: str) -> None:
     """Those that count marks with the others, all of one height."""
     opened(page, address, "slope.html").locator("#f-rise").tap()
+    expect(page.locator(".keyrow")).to_have_count(2)
     for row in page.locator(".keyrow").all():
         stands = [key.bounding_box() or {} for key in row.locator(".key").all()]
         assert len(stands) > 1
