@@ -3,11 +3,13 @@
 // The first time it keeps the small shell only; the rest follows while the page is in use. A later release is fetched and
 // verified whole before it may wait its turn, takes over when the user says so (or when no page is open), and only then
 // lets go of what the old one kept: pages and files of two releases never mix.
+import { Opening } from "./opening.mjs";
 import { Store, fileAt } from "./store.mjs";
 
 const here = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const base = here.registration.scope;
-const { files } = LISTED;
+const { files, version } = LISTED;
+const opening = new Opening(base, version);
 
 const LATER = "Not everything could be fetched yet; it is tried again by itself.";
 const FULL = "There is not room enough on this device to keep the page for use offline.";
@@ -22,6 +24,7 @@ async function fill(wanted) {
   const store = await Store.open(base);
   try {
     await store.fill(wanted, (done, total) => void tell({ fetching: { done, total } }));
+    await opening.fill(store, wanted);
   } catch (fault) {
     await tell({ problem: fault instanceof DOMException && fault.name === "QuotaExceededError" ? FULL : LATER });
     throw fault;
@@ -34,12 +37,18 @@ const alone = (work) => navigator.locks.request(`tenpenny ${base}`, work);
 
 here.addEventListener("install", (event) => {
   const first = !here.registration.active;
+  opening.route(event);
   event.waitUntil(alone(() => fill(first ? files.filter((file) => file.part === "shell") : files)));
 });
 
 here.addEventListener("activate", (event) => {
-  event.waitUntil(Store.open(base).then((store) => store.use(LISTED)).then(() => here.clients.claim()));
+  event.waitUntil(use().then(() => here.clients.claim()));
 });
+
+async function use() {
+  await (await Store.open(base)).use(LISTED);
+  await opening.prune();
+}
 
 here.addEventListener("message", (event) => {
   if (event.data.say === "take over") event.waitUntil(here.skipWaiting());

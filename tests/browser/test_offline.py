@@ -14,6 +14,9 @@ from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_p
 
 FOLDER = "deep/shop/"
 SOON = 60_000
+CAME = "() => performance.getEntriesByType('navigation')[0].workerFinalSourceType"
+"""Where the page came from by a static route (Service Workers, "Resource timing of static routes")."""
+OPENS = "async () => (await caches.keys()).filter((name) => name.startsWith('tenpenny opens '))"
 INTERPRETER = """() => performance.getEntriesByType("resource")
   .filter(({ name }) => name.endsWith(".wasm"))
   .map(({ workerStart, transferSize }) => [workerStart > 0, transferSize])"""
@@ -92,6 +95,15 @@ def kept_whole(page: Page) -> None:
     expect(page.locator(".status .offline")).to_have_text("works offline", timeout=SOON)
 
 
+def asleep(context: BrowserContext, page: Page) -> None:
+    """Put the service worker to sleep, as a browser does soon after the last page is closed."""
+    page.close()
+    tools = context.new_cdp_session(context.new_page())
+    tools.send("ServiceWorker.enable")
+    tools.send("ServiceWorker.stopAllWorkers")
+    tools.send("ServiceWorker.disable")
+
+
 def rises_to(page: Page, rise: str, angle: str) -> None:
     """Type a rise and wait for the angle."""
     page.locator("#f-rise").fill(rise)
@@ -123,6 +135,39 @@ def test_the_second_visit_needs_no_host(home: Path, context: BrowserContext, fau
         if name.startswith("slope"):
             rises_to(page, "12 in", "45.0°")
         page.close()
+
+
+@pytest.mark.parametrize("name", ["", "slope.html", "slope.html#rise=6%20in"])
+def test_a_page_opens_while_the_service_worker_sleeps(
+    home: Path, context: BrowserContext, faults: Faults, name: str
+) -> None:
+    """From its copy, with nobody woken first and the server stopped; then all is as ever."""
+    with serving(home) as address:
+        page = opened(context, faults, f"{address}{FOLDER}slope.html")
+        kept_whole(page)
+    asleep(context, page)
+    page = opened(context, faults, f"{address}{FOLDER}{name}")
+    assert page.evaluate(CAME) == "cache"
+    kept_whole(page)
+
+
+def test_a_copy_that_was_damaged_is_made_again(home: Path, context: BrowserContext, faults: Faults) -> None:
+    """When another page is opened the next time."""
+    with serving(home) as address:
+        page = opened(context, faults, f"{address}{FOLDER}slope.html")
+        kept_whole(page)
+        [name] = page.evaluate(OPENS)
+        page.evaluate(
+            "async ([name, address]) => (await caches.open(name)).put(address, new Response('rubbish'))",
+            [name, f"{address}{FOLDER}slope.html"],
+        )
+    asleep(context, page)
+    page = opened(context, faults, f"{address}{FOLDER}")
+    kept_whole(page)
+    asleep(context, page)
+    page = opened(context, faults, f"{address}{FOLDER}slope.html")
+    assert page.evaluate(CAME) == "cache"
+    rises_to(page, "12 in", "45.0°")
 
 
 def test_a_reload_asks_the_host_for_nothing_but_the_service_worker(
@@ -173,6 +218,11 @@ def test_a_later_release_waits_for_a_yes(
     kept_whole(page)
     expect(page.locator("#a-angle .figure")).to_have_text("45.0°", timeout=SOON)
     assert set(kept_files(page)) == {"list", *hashes(releases[1])}
+    assert len(page.evaluate(OPENS)) == 1, "what the old release was opened with is gone"
+    asleep(context, page)
+    page = opened(context, faults, f"{address}{FOLDER}slope.html")
+    expect(page.locator("label[for=f-rise]")).to_have_text("Height gained")
+    assert page.evaluate(CAME) == "cache"
 
 
 def test_it_does_not_say_whole_while_a_file_is_missing(home: Path, context: BrowserContext, faults: Faults) -> None:
