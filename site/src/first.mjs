@@ -14,7 +14,14 @@ if (page) void live(page);
 
 /** @param {string} page */
 async function live(page) {
+  const app = new URL(APP, document.baseURI).href;
+  if (!navigator.serviceWorker?.controller) fetchEarly(app);
   await painted();
   startEarly(page);
-  await import(new URL(APP, document.baseURI).href);
+  await import(app);
+}
+
+/** What must come over the network may do so meanwhile; what is kept is read and compiled once the page is painted. @param {string} href */
+function fetchEarly(href) {
+  document.head.append(Object.assign(document.createElement("link"), { rel: "modulepreload", href }));
 }

@@ -83,7 +83,6 @@ function document({ title, about, page }, assets, body) {
     ),
     h("link", { rel: "stylesheet", href: assets.style }),
     assets.first && h("script", { src: assets.first, "data-page": page || undefined }),
-    assets.script && h("link", { rel: "modulepreload", href: assets.script }),
     assets.manifest && h("link", { rel: "manifest", href: assets.manifest }),
     assets.icon && h("link", { rel: "icon", href: assets.icon, type: "image/svg+xml" }),
     assets.touchIcon && h("link", { rel: "apple-touch-icon", href: assets.touchIcon }),
