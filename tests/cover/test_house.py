@@ -113,3 +113,11 @@ def test_a_file_is_short_and_says_what_it_is(file: Path) -> None:
     assert len(text.splitlines()) < 300
     assert len(text.splitlines()) - declared <= 150
     assert ast.get_docstring(tree)
+
+
+def test_type_keeps_to_few_sizes() -> None:
+    """Some browsers ask another process about each size of each face before they draw the first of its letters."""
+    text = "".join(file.read_text("utf-8") for file in sorted(Path("site/src/style").glob("*.css")))
+    sizes = {float(size) for size in re.findall(r"font(?:-size)?:[^;]*?([\d.]+)rem", text)}
+    bounds = {0.75, 2, 2.5}
+    assert sizes - bounds == {0.875, 1, 1.125, 1.25, 1.375, 1.5, 1.6}
