@@ -10,7 +10,7 @@ from typing import Any
 
 from playwright.sync_api import Browser, Playwright, sync_playwright
 
-from make import browser, memory, rivals, settling, slow, timeline, typed
+from make import browser, memory, painting, rivals, settling, slow, timeline, typed
 from make.host import serving
 from make.places import CACHE
 from make.said import say
@@ -33,11 +33,12 @@ def measure(runs: int) -> int:
         with _launched(playwright) as chromium:
             weighed = _bytes(chromium, host, folder, asked)
             visits, spins = _visits(chromium, host, runs)
+            painted = painting.measure(chromium, host, OURS, RATES)
             entered = settling.measure(chromium, host)
             keystrokes = {f"{rate}x": typed.measure(chromium, host, rate) for rate in RATES}
     told: dict[str, Any] = {
         "first answer": _summary(visits),
-        "first paint": _paint(visits),
+        "first paint": painted,
         "slowed truly": _slowed(spins),
         "keystroke to answer": keystrokes,
         "entry to a settled piece": entered,
@@ -71,8 +72,7 @@ def _visits(chromium: Browser, host: str, runs: int) -> tuple[Visits, dict[int, 
                             visits.setdefault(f"{what}, {rate}x, {rival.name}", []).append(
                                 first_answer(page, host, rival)
                             )
-            with slow.slowed(rate):
-                spins[rate].append(spin(chromium))
+            spins[rate].append(spin(chromium, rate))
     return visits, spins
 
 
@@ -83,12 +83,6 @@ def _summary(visits: Visits) -> dict[str, Any]:
         ours, bare = (middle[f"{what}, {rival.name}"] for rival in BOTH)
         found[what] = {"ours ms": round(ours), "bare ms": round(bare), "ratio": round(ours / bare, 2)}
     return found
-
-
-def _paint(visits: Visits) -> dict[str, int]:
-    """When something to read was there, on a page that is kept: before Python."""
-    each = {f"{rate}x": visits[f"kept, {rate}x, {OURS.name}"] for rate in RATES}
-    return {rate: round(median(one.steps["first-contentful-paint"] for one in some)) for rate, some in each.items()}
 
 
 def _slowed(spins: dict[int, list[float]]) -> float:
@@ -119,10 +113,13 @@ def _show(found: dict[str, Any]) -> None:
     for what, row in found["first answer"].items():
         say(f"  {what:<24} {row['ours ms']:>7} {row['bare ms']:>7} {row['ratio']:>7}")
     say(f"  (at 4x a worker was slowed {found['slowed truly']} times)")
-    for rate, painted in found["first paint"].items():
-        say(f"First paint, kept, {rate}: {painted} ms")
-    for rate, row in found["keystroke to answer"].items():
-        say(f"Keystroke to answer, every sum, {rate}: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
+    bare = {rate: found["first answer"][f"kept, {rate}x"]["bare ms"] for rate in RATES}
+    for rate, row in zip(RATES, found["first paint"].values(), strict=True):
+        say(f"First paint, kept, {rate}x: median {row['median ms']} ms, {_of(row['median ms'], bare[rate])}")
+        say(f"  the soonest quarter within {row['quarter ms']} ms")
+    for rate, row in zip(RATES, found["keystroke to answer"].values(), strict=True):
+        say(f"Keystroke to answer, every sum, {rate}x: median {row['median ms']} ms, p95 {row['p95 ms']} ms")
+        say(f"  p95 is {_of(row['p95 ms'], bare[rate])}")
         say(f"  slowest, {row['slowest']}: median {row['slowest median ms']} ms")
     for name, row in found["entry to a settled piece"].items():
         say(f"Entry to a settled {name}: {row['median ms']} ms, longest {row['longest ms']}, drawn {row['drawn ms']}")
@@ -130,3 +127,8 @@ def _show(found: dict[str, Any]) -> None:
         say(f"Memory of the page's process at most, {name}: {f'{held / 1e6:.0f} MB' if held else 'not told here'}")
     for name, row in found["bytes"].items():
         say(f"First visit, {name}: {row['.br']:,} bytes as brotli, {row['.gz']:,} as gzip, {row['raw']:,} as they are")
+
+
+def _of(time: float, bare: float) -> str:
+    """A time as a share of what bare Pyodide takes at that rate, which is a yardstick of how quick the machine is."""
+    return f"{100 * time / bare:.1f} in 100 of bare Pyodide, kept"

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 
 from playwright.sync_api import Browser, BrowserContext, Page
 
+from make import slow
+
 LONGEST = 300_000  # milliseconds
 SETTLING = 1500  # milliseconds: the browser's own frame has things to load when a window opens
 STAY = 6000  # milliseconds that a visitor stays after an answer: the browser keeps what it compiled a while after that
@@ -92,9 +94,11 @@ def _steps(page: Page) -> dict[str, float]:
     return {name: one["origin"] + at - start for one in told for name, at in one["steps"]}
 
 
-def spin(browser: Browser) -> float:
-    """Milliseconds that a fixed piece of work takes a worker: how slow the browser truly is just now."""
+def spin(browser: Browser, rate: int) -> float:
+    """Milliseconds that a fixed piece of work takes a worker, in a page already there: how slow a rate truly is."""
     page = browser.new_page()
-    took = float(page.evaluate(SPIN))
+    page.wait_for_timeout(SETTLING)
+    with slow.slowed(rate):
+        took = float(page.evaluate(SPIN))
     page.close()
     return took
