@@ -16,7 +16,7 @@ def code(folder: Path, core: dict[str, Any]) -> dict[str, str]:
     app = keep(folder, "code/app.js", bundled("src/app.mjs", {"WORKER": worker}))
     first = keep(folder, "code/first.js", bundled("src/first.mjs", {"APP": app, "WORKER": worker}, form="iife"))
     style = keep(folder, "code/page.css", bundled("src/style/page.css", {}))
-    return {"script": app, "first": first, "style": style}
+    return {"first": first, "style": style}
 
 
 def service_worker(folder: Path, listed: dict[str, Any]) -> None:

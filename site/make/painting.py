@@ -5,7 +5,7 @@ from statistics import median
 from playwright.sync_api import Browser, BrowserContext
 
 from make import slow
-from make.timing import Rival, first_answer, settled, visitor
+from make.timing import Rival, asleep, first_answer, settled, visitor
 
 TIMES = 9
 READING = "first-contentful-paint"
@@ -24,9 +24,7 @@ def measure(chromium: Browser, host: str, rival: Rival, rates: tuple[int, ...]) 
 
 def _painted(someone: BrowserContext, host: str, rival: Rival, rate: int) -> float:
     with settled(someone, rival) as page:
-        tools = someone.new_cdp_session(page)
-        for wish in ("enable", "stopAllWorkers", "disable"):
-            tools.send(f"ServiceWorker.{wish}")
+        asleep(page)
         with slow.slowed(rate):
             return first_answer(page, host, rival).steps[READING]
 

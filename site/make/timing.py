@@ -77,6 +77,13 @@ def settled(visitor: BrowserContext, rival: Rival) -> Page:
     return page
 
 
+def asleep(page: Page) -> None:
+    """Put the service workers to sleep, as a browser does soon after their last page is closed."""
+    tools = page.context.new_cdp_session(page)
+    for wish in ("enable", "stopAllWorkers", "disable"):
+        tools.send(f"ServiceWorker.{wish}")
+
+
 def first_answer(page: Page, host: str, rival: Rival, *, keep: bool = False) -> Visit:
     """The way from navigation to the first answer; with `keep`, a visitor stays until all is kept, then a while."""
     with page.expect_console_message(lambda told: told.text.startswith(TOOK), timeout=LONGEST) as heard:

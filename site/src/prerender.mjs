@@ -7,7 +7,7 @@ import { Page } from "./views/page.mjs";
 
 /**
  * @typedef {import("./shapes").Catalogue} Catalogue
- * @typedef {{ script: string, style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
+ * @typedef {{ style: string, first?: string, manifest?: string, icon?: string, touchIcon?: string }} Assets  addresses relative to the page
  */
 
 /** What the page may load and do; hosts should send the same as a header. */
@@ -44,9 +44,9 @@ export function renderPage({ page, catalogue, data = null, assets }) {
 }
 
 /** A page to be read: no script, nothing to type.
- * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Omit<Assets, "script"> }} told @returns {string} */
+ * @param {{ title: string, about: string, body: import("preact").VNode<any>, assets: Assets }} told @returns {string} */
 export function renderPaper({ title, about, body, assets }) {
-  return document({ title, about, page: "" }, { ...assets, script: "" }, [body]);
+  return document({ title, about, page: "" }, assets, [body]);
 }
 
 /** The page for an address that leads nowhere. @param {{ assets: Assets }} told @returns {string} */
@@ -57,7 +57,7 @@ export function renderNotFound({ assets }) {
     h("h1", null, "Nothing is kept under that name"),
     h("p", null, h("a", { href: "./" }, "Back to the sums")),
   );
-  return document({ title: "Not here · Tenpenny", about: "", page: "" }, { ...assets, script: "" }, [body]);
+  return document({ title: "Not here · Tenpenny", about: "", page: "" }, assets, [body]);
 }
 
 /**

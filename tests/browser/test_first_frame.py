@@ -31,6 +31,7 @@ def test_it_is_read_first(page: Page, address: str, browser: str, seen: str) -> 
     page.goto(f"{address}slope.html")
     expect(page.locator("#a-angle .figure")).to_have_text("14.0°")
     assert (page.evaluate(ALIVE), page.workers) == (0, [])
+    expect(page.locator("link[rel=modulepreload]")).to_have_count(1)  # what comes over the network may do so meanwhile
     page.evaluate(seen)
     expect(page.locator(".status.ready")).to_be_visible(timeout=60_000)
     assert page.evaluate(ALIVE) == 1

@@ -10,6 +10,7 @@ import pytest
 from elsewhere import built, changed, copied
 from make import browser
 from make.host import serving
+from make.timing import asleep
 from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_playwright
 
 FOLDER = "deep/shop/"
@@ -95,15 +96,6 @@ def kept_whole(page: Page) -> None:
     expect(page.locator(".status .offline")).to_have_text("works offline", timeout=SOON)
 
 
-def asleep(context: BrowserContext, page: Page) -> None:
-    """Put the service worker to sleep, as a browser does soon after the last page is closed."""
-    page.close()
-    tools = context.new_cdp_session(context.new_page())
-    tools.send("ServiceWorker.enable")
-    tools.send("ServiceWorker.stopAllWorkers")
-    tools.send("ServiceWorker.disable")
-
-
 def rises_to(page: Page, rise: str, angle: str) -> None:
     """Type a rise and wait for the angle."""
     page.locator("#f-rise").fill(rise)
@@ -143,9 +135,11 @@ def test_a_page_opens_while_the_service_worker_sleeps(home: Path, context: Brows
         page = opened(context, faults, f"{address}{FOLDER}slope.html")
         kept_whole(page)
     for name in ("", "slope.html", "slope.html#rise=6%20in"):
-        asleep(context, page)
+        page.close()
+        asleep(context.new_page())
         page = opened(context, faults, f"{address}{FOLDER}{name}")
         assert page.evaluate(CAME) == "cache"
+        expect(page.locator("link[rel=modulepreload]")).to_have_count(0)  # what is kept is not begun beside the paint
         kept_whole(page)
 
 
@@ -159,10 +153,12 @@ def test_a_copy_that_was_damaged_is_made_again(home: Path, context: BrowserConte
             "async ([name, address]) => (await caches.open(name)).put(address, new Response('rubbish'))",
             [name, f"{address}{FOLDER}slope.html"],
         )
-    asleep(context, page)
+    page.close()
+    asleep(context.new_page())
     page = opened(context, faults, f"{address}{FOLDER}")
     kept_whole(page)
-    asleep(context, page)
+    page.close()
+    asleep(context.new_page())
     page = opened(context, faults, f"{address}{FOLDER}slope.html")
     assert page.evaluate(CAME) == "cache"
     rises_to(page, "12 in", "45.0°")
@@ -217,7 +213,8 @@ def test_a_later_release_waits_for_a_yes(
     expect(page.locator("#a-angle .figure")).to_have_text("45.0°", timeout=SOON)
     assert set(kept_files(page)) == {"list", *hashes(releases[1])}
     assert len(page.evaluate(OPENS)) == 1, "what the old release was opened with is gone"
-    asleep(context, page)
+    page.close()
+    asleep(context.new_page())
     page = opened(context, faults, f"{address}{FOLDER}slope.html")
     expect(page.locator("label[for=f-rise]")).to_have_text("Height gained")
     assert page.evaluate(CAME) == "cache"

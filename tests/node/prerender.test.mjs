@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { POLICY, renderNotFound, renderPage } from "../../site/src/prerender.mjs";
 
 const EVIL = `"><script>alert(1)</script><img src=x onerror=alert(1) style="color:red">`;
-const ASSETS = { script: "code/app.js", style: "code/page.css", first: "code/first.js" };
+const ASSETS = { style: "code/page.css", first: "code/first.js" };
 const LIMIT = { low: "", high: "", above: false, below: false, text: EVIL };
 const GIVEN = {
   name: "rise",
