@@ -2,7 +2,8 @@
 // the service worker first (Service Workers, `InstallEvent.addRoutes`). Other browsers have no such copy. Each release has its own:
 // pages never mix. A page that has no copy yet is asked of the host; while the service worker is awake it answers for pages itself,
 // and says so when one is not here.
-import { hashOf } from "./store.mjs";
+import { abreast } from "./abreast.mjs";
+import { LANES, hashOf } from "./store.mjs";
 
 /** @typedef {import("./store.mjs").File} File */
 /** @typedef {import("./store.mjs").Store} Store */
@@ -45,9 +46,8 @@ export class Opening {
   async fill(store, files) {
     if (!this.known) return;
     const cache = await caches.open(this.name);
-    for (const file of files.filter(({ url }) => OPENS.test(url))) {
-      for (const address of addresses(file)) await copy(store, cache, file, new URL(address, this.base).href);
-    }
+    const copies = files.filter(({ url }) => OPENS.test(url)).flatMap((file) => addresses(file).map((to) => ({ file, to })));
+    await abreast(copies, LANES, ({ file, to }) => copy(store, cache, file, new URL(to, this.base).href));
   }
 
   /** Let go of what other releases were opened with. */

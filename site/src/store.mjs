@@ -1,5 +1,8 @@
 // What is kept on this device. A file is kept under the SHA-256 of what is in it, so a new release fetches only what changed,
 // and nothing is believed to be here that has not been read back and reckoned again.
+import { abreast } from "./abreast.mjs";
+
+export const LANES = 6; // as many as a browser asks of one host at a time
 
 /**
  * @typedef {object} File A line of the list that the build writes.
@@ -108,27 +111,28 @@ export class Store {
   }
 
   /**
-   * Have every one of these files here, whole: read each back, fetch what is missing or damaged, and read that back too.
-   * Begun again, it goes on where it stopped.
+   * Have every one of these files here, whole: read each back, fetch what is missing or damaged, several at a time, and read that
+   * back too. Begun again, it goes on where it stopped.
    * @param {File[]} files @param {(done: number, total: number) => void} tell bytes fetched, and to fetch
    */
   async fill(files, tell) {
     const missing = await this.missing(files);
     const total = missing.reduce((sum, file) => sum + file.bytes, 0);
     let done = 0;
-    for (const file of missing) {
-      tell(done, total);
+    if (total) tell(done, total);
+    await abreast(missing, LANES, async (file) => {
       await this.fetch(file);
       if (!(await this.whole(file))) throw new Error(`${file.url} could not be read back`);
-      done += file.bytes;
-    }
+      tell((done += file.bytes), total);
+    });
   }
 
-  /** Those of the files that are not here whole, the small ones first. @param {File[]} files */
+  /** Those of the files that are not here whole, one of those that are alike, the small ones first. @param {File[]} files */
   async missing(files) {
-    const found = [];
-    for (const file of files) if (!(await this.whole(file))) found.push(file);
-    return found.sort((a, b) => a.bytes - b.bytes);
+    /** @type {Map<string, File>} */
+    const found = new Map();
+    await abreast(files, LANES, async (file) => void ((await this.whole(file)) || found.set(file.hash, file)));
+    return [...found.values()].sort((a, b) => a.bytes - b.bytes);
   }
 
   /** Let go of everything that these files do not need. @param {File[]} files */

@@ -19,11 +19,21 @@ async function tell(message) {
   for (const page of await here.clients.matchAll({ includeUncontrolled: true })) page.postMessage(message);
 }
 
+/** Tells how far it is at each hundredth: more often would only keep the page busy. */
+function telling() {
+  let last = -1;
+  return (/** @type {number} */ done, /** @type {number} */ total) => {
+    const share = Math.floor((100 * done) / total);
+    if (share > last) void tell({ fetching: { done, total } });
+    last = share;
+  };
+}
+
 /** @param {import("./store.mjs").File[]} wanted */
 async function fill(wanted) {
   const store = await Store.open(base);
   try {
-    await store.fill(wanted, (done, total) => void tell({ fetching: { done, total } }));
+    await store.fill(wanted, telling());
     await opening.fill(store, wanted);
   } catch (fault) {
     await tell({ problem: fault instanceof DOMException && fault.name === "QuotaExceededError" ? FULL : LATER });
