@@ -3,13 +3,10 @@
 from collections.abc import Iterator
 
 import pytest
-from make.places import MODULES
 from playwright.sync_api import Browser, Page, expect
+from rules import LOOKS, faults
 from walking import SOON, box, opened, recorded
 
-AXE = (MODULES / "axe-core" / "axe.min.js").read_text("utf-8")
-RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-LOOKS = ("light", "dark", "sun")
 SMALL = """[...document.querySelectorAll(
     ":is(main, dialog[open]) :is(a, button, summary, select, input:not([type=radio], [type=file]))")]
   .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 47.5).map((one) => one.outerHTML)"""
@@ -38,15 +35,6 @@ def building(chromium: Browser, address: str) -> Iterator[Page]:
     expect(page.locator("#a-moving.refused")).to_be_visible(timeout=SOON)
     yield page
     context.close()
-
-
-def faults(page: Page, look: str) -> list[tuple[str, str]]:
-    """What axe-core finds, and where first."""
-    page.evaluate("(look) => { document.documentElement.dataset.look = look; }", look)
-    if not page.evaluate("'axe' in window"):
-        page.evaluate(AXE)
-    found = page.evaluate("(rules) => axe.run(document, { runOnly: rules })", RULES)
-    return [(one["id"], one["nodes"][0]["html"]) for one in found["violations"]]
 
 
 @pytest.mark.parametrize("look", LOOKS)
@@ -81,6 +69,7 @@ def test_the_sheet_about_a_sum_s_number_is_fit_too(building: Page, address: str)
     page.set_viewport_size({"width": 320, "height": 900})
     page.locator("#a-angle .number-name").click()
     expect(page.locator("#number")).to_contain_text("A mark of misreading", timeout=SOON)
+    assert faults(page, "light") == []
     assert faults(page, "dark") == []
     assert page.evaluate("(one => one.scrollWidth - one.clientWidth)(document.querySelector('#number'))") <= 0
 
