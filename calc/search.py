@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 
 from calc.bench import Bench
 from calc.errors import Refusal, listed
@@ -40,13 +41,13 @@ class Search(Choice):
 
         def whole(option: Option) -> bool:
             """Part of a number is another number: 2 is not found in 12, nor in 1/2."""
-            return numbers <= set(words(option.label))
+            return numbers <= set(_known(option.label))
 
         ways: tuple[Callable[[Option], bool], ...] = (
-            lambda o: sorted(wanted) == sorted(words(o.label.partition("(")[0])),
-            lambda o: all(word in words(o.label) for word in wanted),
-            lambda o: whole(o) and all(f" {word}" in f" {' '.join(words(o.label))}" for word in wanted),
-            lambda o: whole(o) and all(word in " ".join(words(o.label)) for word in wanted),
+            lambda o: sorted(wanted) == sorted(_known(o.label.partition("(")[0])),
+            lambda o: all(word in _known(o.label) for word in wanted),
+            lambda o: whole(o) and all(f" {word}" in f" {' '.join(_known(o.label))}" for word in wanted),
+            lambda o: whole(o) and all(word in " ".join(_known(o.label)) for word in wanted),
         )
         found = ([o for o in self.options if wanted and way(o)] for way in ways)
         return next((some for some in found if some), [])
@@ -59,7 +60,7 @@ class Search(Choice):
     def _none(self, text: str, wanted: str) -> Refusal:
         import difflib  # only when something was misspelt
 
-        known = {word: o.label for o in self.options for word in (*words(o.label), " ".join(words(o.label)))}
+        known = {word: o.label for o in self.options for word in (*_known(o.label), " ".join(_known(o.label)))}
         near = sorted({known[word] for word in difflib.get_close_matches(wanted, known, 4, 0.7)})
         instead = f"perhaps {listed(near, 'or')}" if near else f"type a part of its {self.by}"
         return Refusal(f"{quoted(text.strip())} is no {self.what} in the table", instead)
@@ -72,3 +73,7 @@ def words(text: str) -> list[str]:
     (['ash', 'white', 'fraxinus', 'americana'], ['5/4', 'x', '6'])
     """
     return re.findall(r"\d+/\d+|\w+", re.sub(r"(?<=\d)x(?=\d)", " x ", text.casefold()))
+
+
+_known = cache(words)
+"""The same of names that never change."""

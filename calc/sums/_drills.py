@@ -1,14 +1,17 @@
 """Drills on the rack: fractions of an inch, numbers, millimetres; the nearest that is not too big, or not too small."""
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
+from operator import attrgetter
 
 from calc import show, tables
 from calc.errors import Refusal
 from calc.units import MM_PER_INCH
 
 Size = Fraction | float
+THICK = attrgetter("diameter")
 
 
 @dataclass(frozen=True)
@@ -49,8 +52,9 @@ def numbered() -> tuple[Drill, ...]:
 
 
 def at_most(size: Size, rack: tuple[Drill, ...]) -> Drill | None:
-    """The thickest drill of the rack no thicker than `size`; None when all are."""
-    return max((drill for drill in rack if drill.diameter <= size), key=lambda drill: drill.diameter, default=None)
+    """The thickest drill of the rack, thinnest first, no thicker than `size`; None when all are."""
+    beyond = bisect_right(rack, size, key=THICK)
+    return rack[beyond - 1] if beyond else None
 
 
 def under(hole: Size) -> tuple[str, Fraction]:
@@ -76,8 +80,7 @@ def _told(first: Drill | None, more: list[Drill]) -> str:
 
 
 def at_least(size: Size, rack: tuple[Drill, ...], field: str) -> Drill:
-    """The thinnest drill of the rack no thinner than `size`; a Refusal about `field` when none is."""
-    found = min((drill for drill in rack if drill.diameter >= size), key=lambda drill: drill.diameter, default=None)
-    if found is None:
+    """The thinnest drill of the rack, thinnest first, no thinner than `size`; a Refusal about `field` when none is."""
+    if (at := bisect_left(rack, size, key=THICK)) == len(rack):
         raise Refusal(f"no drill here is {show.plain(size, 1)} mm or thicker", "make it smaller", field)
-    return found
+    return rack[at]

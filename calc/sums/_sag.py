@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 
 from calc.declare import Values
 from calc.errors import Refusal
@@ -29,7 +30,12 @@ class Shelf:
         """Millimetres it bends under a load in newtons, and its own weight, over a span in millimetres."""
         own = _beams.coefficient(_beams.CASES[self.case].own)
         pull = float(_beams.coefficient(self.case)) * load + float(own) * self.own * float(span)
-        return 12 * pull * float(span) ** 3 / (self.stiffness * float(self.width * self.thickness**3))
+        return 12 * pull * float(span) ** 3 / self.resists
+
+    @cached_property
+    def resists(self) -> float:
+        """Twelve times stiffness by second moment of area, in newtons by square millimetres."""
+        return self.stiffness * float(self.width * self.thickness**3)
 
 
 def stiffness(species: str, own: Fraction | None) -> tuple[Fraction, str]:
