@@ -109,20 +109,22 @@ class Result:
             "givens": {one.name: one.to_dict() for one in self.givens},
             "answers": [self._answer(one) for one in self.answers],
             "cautions": [{"say": one.say, "source": one.source} for one in self.cautions],
-            "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
         }
 
     def to_study(self) -> dict[str, Any]:
-        """The rest: the working, line by line, and every drawing."""
+        """The rest: what comes next, the working, line by line, and every drawing."""
         drawn = {name: one.drawn(self.bench) for name, one in drawings(self.sum, self.values).items()}
-        return {"working": self._worked(), **drawn}
+        return {**self._followed(), **drawn}
 
     def undrawn(self) -> dict[str, Any]:
         """All but the drawings, which are ink for a page and of no use to a reader of numbers."""
-        return {**self.to_read(), "working": self._worked()}
+        return {**self.to_read(), **self._followed()}
 
-    def _worked(self) -> list[dict[str, str]]:
-        return [dict(vars(line)) for line in self.working]
+    def _followed(self) -> dict[str, Any]:
+        return {
+            "carry_on": [{"to": one.to, "why": one.why, "givens": self._carried(one)} for one in self.sum.carry_on],
+            "working": [dict(vars(line)) for line in self.working],
+        }
 
     def _carried(self, carry: Carry) -> dict[str, str]:
         kinds = {one.name: one.kind for one in self.sum.named}
