@@ -3,7 +3,7 @@
  */
 
 import { h, hydrate, render } from "preact";
-import { riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
+import { onLeaving, riseWithKeypad, stayAwake, unfoldForPaper } from "./device.mjs";
 import { alreadySought, alreadyTyped, keepingCaret } from "./fields-before.mjs";
 import { mark } from "./marks.mjs";
 import { startOffline } from "./offline.mjs";
@@ -76,6 +76,7 @@ async function start() {
   shelf.begin(building.ask);
   riseWithKeypad();
   unfoldForPaper();
+  onLeaving(answering.leave);
   stayAwake(() => store.get().sum !== null);
 }
 

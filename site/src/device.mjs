@@ -46,6 +46,11 @@ export function stayAwake(working) {
   document.addEventListener("pointerup", look);
 }
 
+/** Told when the page goes out of sight, which may be the last that is heard of it. @param {() => void} leave */
+export function onLeaving(leave) {
+  document.addEventListener("visibilitychange", () => document.hidden && leave());
+}
+
 /** Offer a text as a file to keep. @param {string} name @param {string} text */
 export function offer(name, text) {
   const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));

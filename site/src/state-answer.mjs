@@ -13,6 +13,8 @@ import { makeRest } from "./state-rest.mjs";
 import { asking, currentKey, worked } from "./state.mjs";
 
 const RECENT = 3;
+/** How long the hand must have rested before an answer is written down, in milliseconds: what it was typed from is kept at once. */
+const PAUSE = 300;
 
 /**
  * @param {import("./state-store.mjs").Store} store
@@ -21,6 +23,7 @@ const RECENT = 3;
 export function makeAnswering(store, python) {
   const asker = makeAsker(python, took);
   const { rest, settled, never } = makeRest();
+  const keeping = makeRest(PAUSE);
 
   /** @param {import("./shapes").Request} request @param {Reply} reply */
   function took(request, reply) {
@@ -50,8 +53,11 @@ export function makeAnswering(store, python) {
       store.set({ shown: { key, answer, kept: false }, refusals: [], fault: "" });
       remember(store);
     });
-    const { sum, catalogue } = store.get();
-    keep(`answer:${sum?.id}`, { version: catalogue.version, key, answer });
+    const { sum, catalogue, recent } = store.get();
+    keeping.rest(() => {
+      keep(`answer:${sum?.id}`, { version: catalogue.version, key, answer });
+      keep("recent", recent);
+    });
     rest(() => store.set({ spoken: mainOf(answer) }));
   }
 
@@ -74,7 +80,7 @@ export function makeAnswering(store, python) {
     }
     asker(asking(sum, entry, bench));
   }
-  return { ask, settled };
+  return { ask, settled, leave: keeping.settled };
 }
 
 /** The sum at hand goes to the top of what was open last. @param {import("./state-store.mjs").Store} store */
@@ -89,7 +95,6 @@ export function remember(store) {
       : { id: sum.id, label: main.label, text: main.text ?? "" };
   const next = [top, ...recent.filter(({ id }) => id !== sum.id)].slice(0, RECENT);
   store.set({ recent: next });
-  keep("recent", next);
 }
 
 /** The main answer as it is read aloud. @param {Result} answer */

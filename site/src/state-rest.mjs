@@ -2,9 +2,9 @@
 
 const PATIENCE = 700; // milliseconds
 
-/** `rest` puts something off until then, in place of what was put off before; `settled` is to be told when the hand has rested, or
- * has left the field; `never` lets it go. */
-export function makeRest() {
+/** `rest` puts something off until the hand has rested for so long, in place of what was put off before; `settled` is to be told when the hand has rested, or
+ * has left the field; `never` lets it go. @param {number} [usual] milliseconds */
+export function makeRest(usual = PATIENCE) {
   let timer = 0;
   let later = () => {};
 
@@ -20,7 +20,7 @@ export function makeRest() {
   }
 
   /** @param {() => void} what @param {number} [patience] */
-  function rest(what, patience = PATIENCE) {
+  function rest(what, patience = usual) {
     never();
     later = what;
     timer = setTimeout(settled, patience);

@@ -31,6 +31,7 @@ export function makeVisits(store, { ask, put }, shelf) {
     store.set({ page, search: "", ...told });
     document.title = titleOf(sum);
     remember(store);
+    keep("recent", store.get().recent);
     const typed = brought || Object.keys(over).length;
     if (isPiece(sum)) return typed ? put((kept) => kept) : ask();
     if (sum && typed) keep(`entry:${sum.id}`, told.entry);

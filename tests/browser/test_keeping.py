@@ -5,6 +5,11 @@ from collections.abc import Callable
 from playwright.sync_api import Page, Route, expect
 from walking import ANGLE, SOON, opened
 
+RESTLESS = """{
+  const own = setTimeout;
+  globalThis.setTimeout = (go, after, ...rest) => (after === 300 ? 0 : own(go, after, ...rest));
+}"""
+
 
 def held_back(page: Page) -> Callable[[], None]:
     """Keep the page's own code from arriving; the function lets it through."""
@@ -76,6 +81,19 @@ def test_the_last_answer_is_there_before_python(page: Page, address: str) -> Non
     expect(page.locator(".standing")).to_have_text("From last time.")
     page.goto(address)
     expect(page.locator(".recents")).to_contain_text("Slope")
+
+
+def test_an_answer_is_kept_when_the_page_is_left_before_the_hand_has_rested(page: Page, address: str) -> None:
+    """It is written down when nothing has been typed for a while, a moment that never comes here."""
+    page.add_init_script(RESTLESS)
+    opened(page, address, "slope.html").locator("#f-rise").fill("12 in")
+    expect(page.locator(ANGLE)).to_have_text("45.0°", timeout=SOON)
+    expect(page.locator(".working")).to_contain_text("45")
+    assert page.evaluate("localStorage.getItem('tenpenny answer:slope')") is None
+    page.route("**/code/worker-*.js", lambda route: None)
+    page.reload()
+    expect(page.locator(ANGLE)).to_have_text("45.0°")
+    expect(page.locator(".standing")).to_have_text("From last time.")
 
 
 def test_an_answer_goes_into_the_next_sum_and_can_be_taken_out_again(page: Page, address: str) -> None:
