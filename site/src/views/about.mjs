@@ -1,44 +1,43 @@
 /** What stands about a field: where its text came from, how it was read, how it is got, or what is wrong with it. */
 
 import { h } from "preact";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {import("../shapes").Given} Given */
-/** @typedef {import("./facts.mjs").Facts} Facts */
+/** @typedef {import("./field.mjs").Props} Props */
 
-/**
- * How the text was read, and where it came from when nobody typed it here.
- * @param {{ given: Given, facts: Facts }} props
- */
-export function Tag({ given, facts }) {
-  const from = facts.answered ? "answered" : facts.from && facts.from !== "example" ? `from ${facts.from}` : facts.from;
-  const read = facts.read && !facts.refusal ? `read as ${facts.read}` : "";
+/** How the text was read, and where it came from when nobody typed it here. @param {Props} props */
+export function Tag({ given, answered, from: origin, read: reading, refusal, stands }) {
+  const from = answered ? "answered" : origin && origin !== "example" ? `from ${origin}` : origin;
+  const read = reading && !refusal ? `read as ${reading}` : "";
   return h(
     "span",
     { class: "tag", id: `r-${given.name}` },
     from && h("em", null, from, " "),
-    (facts.stands || read) && h("span", null, facts.stands || read),
+    (stands || read) && h("span", null, stands || read),
   );
 }
 
-/** How it is got at the bench; in its place, when the entry cannot be used, what to type instead.
- * @param {{ given: Given, facts: Facts, acts: import("../shapes").Acts }} props */
-export function Note({ given, facts, acts }) {
+/** How it is got at the bench; in its place, when the entry cannot be used, what to type instead. @param {Props} props */
+export function Note({ given, refusal, unsaid, aside, acts }) {
   return h(
     "p",
     { class: "note", id: `n-${given.name}` },
-    facts.refusal || h(Help, { given, unsaid: facts.unsaid }),
-    facts.aside &&
+    refusal || h(Help, { given, unsaid }),
+    aside &&
       h(
         "span",
         { class: "aside" },
-        `You had ${facts.aside}. `,
+        `You had ${aside}. `,
         h("button", { type: "button", class: "quiet", onClick: () => acts.reuse(given.name) }, "Use it"),
       ),
   );
 }
 
+const Help = whenChanged(helped);
+
 /** The range, and what an empty field means, after how it is got. @param {{ given: Given, unsaid: string }} props */
-function Help({ given, unsaid }) {
+function helped({ given, unsaid }) {
   const { help, limit, default: meant, default_why: why, optional } = given;
   return h(
     "span",

@@ -7,6 +7,7 @@ import { Cautions } from "./care.mjs";
 import { sentence } from "./facts.mjs";
 import { NumberName } from "./number.mjs";
 import { Table } from "./table.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {import("../shapes").State} State */
 /** @typedef {import("../shapes").Answer} Answer */
@@ -62,8 +63,10 @@ export function mainOf(answers) {
   return answers.find((one) => one.kind !== "rows");
 }
 
+const Main = whenChanged(mainly);
+
 /** @param {{ answer: Answer, acts: import("../shapes").Acts, id: boolean }} props `id`: false where it stands among the parts as well */
-function Main({ answer, acts, id }) {
+function mainly({ answer, acts, id }) {
   return h(
     "div",
     { class: `main${long(answer, 16) ? " long" : ""}`, id: id ? `a-${answer.name}` : undefined },
@@ -84,18 +87,19 @@ function Others({ answers, held, acts }) {
   return h(
     "dl",
     { class: "others" },
-    answers.map((answer) =>
-      h(
-        "div",
-        {
-          key: answer.name,
-          class: `other${long(answer, 14) ? " long" : ""}${held === answer.name ? " held" : ""}`,
-          id: `a-${answer.name}`,
-        },
-        h("dt", null, h(NumberName, { answer, acts }), answer.help && h("span", { class: "help" }, answer.help)),
-        h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })),
-      ),
-    ),
+    answers.map((answer) => h(Other, { key: answer.name, answer, held: held === answer.name, acts })),
+  );
+}
+
+const Other = whenChanged(otherwise);
+
+/** @param {{ answer: Answer, held: boolean, acts: import("../shapes").Acts }} props */
+function otherwise({ answer, held, acts }) {
+  return h(
+    "div",
+    { class: `other${long(answer, 14) ? " long" : ""}${held ? " held" : ""}`, id: `a-${answer.name}` },
+    h("dt", null, h(NumberName, { answer, acts }), answer.help && h("span", { class: "help" }, answer.help)),
+    h("dd", null, h(Measure, { text: answer.text ?? "" }), h(Left, { answer })),
   );
 }
 

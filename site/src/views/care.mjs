@@ -1,4 +1,5 @@
 import { h } from "preact";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {import("../shapes").Caution} Caution */
 
@@ -7,9 +8,11 @@ const MANY = 5;
 const FIRST = 4;
 
 /** Warnings stand right under the main answer: in words and with a sign, not by a colour alone. Of many the first stand in sight,
- * and how many more there are.
- * @param {{ cautions: Caution[] }} props */
-export function Cautions({ cautions }) {
+ * and how many more there are. */
+export const Cautions = whenChanged(cautioned);
+
+/** @param {{ cautions: Caution[] }} props */
+function cautioned({ cautions }) {
   if (!cautions.length) return null;
   const shown = cautions.length > MANY ? FIRST : MANY;
   const more = cautions.slice(shown);

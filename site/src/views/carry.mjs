@@ -1,11 +1,14 @@
 import { h } from "preact";
 import { OnMark } from "./marks.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
-/** The sums that come next in the work, with this one's answers in their links. A sum that is not there yet is not offered.
- * @param {{ state: import("../shapes").State }} props */
-export function CarryOn({ state }) {
-  const known = new Map(state.catalogue.sums.map((sum) => [sum.id, sum.title]));
-  const next = (state.shown?.answer.carry_on ?? []).filter(({ to }) => known.has(to));
+/** The sums that come next in the work, with this one's answers in their links. A sum that is not there yet is not offered. */
+export const CarryOn = whenChanged(carriedOn);
+
+/** @param {{ sums: import("../shapes").Listed[], links: import("../shapes").Result["carry_on"] }} props */
+function carriedOn({ sums, links }) {
+  const known = new Map(sums.map((sum) => [sum.id, sum.title]));
+  const next = links.filter(({ to }) => known.has(to));
   if (!next.length) return null;
   return h(
     "nav",

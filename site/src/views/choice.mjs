@@ -1,21 +1,23 @@
 import { h } from "preact";
-import { factsOf } from "./facts.mjs";
 import { Note, Tag } from "./about.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 const FEW = 4;
 
-/** One of a few: touch keys when they are few, the device's own list when they are many.
- * @param {import("./field.mjs").Props} props */
-export function ChoiceField({ given, state, acts }) {
-  const facts = factsOf(state, given);
+/** One of a few: touch keys when they are few, the device's own list when they are many. */
+export const ChoiceField = whenChanged(chosenFrom);
+
+/** @param {import("./field.mjs").Props} props */
+function chosenFrom(props) {
+  const { given, acts, ...facts } = props;
   const options = given.options ?? [];
   const chosen = keyOf(options, facts.text || given.default);
   const choose = (/** @type {string} */ key) => acts.type(given.name, key);
   const told = { name: given.name, options, chosen, choose };
   const inner = [
-    h(Tag, { given, facts: { ...facts, read: "" } }),
+    h(Tag, { ...props, read: "" }),
     options.length > FEW ? h(List, told) : h(Keys, told),
-    h(Note, { given, facts, acts }),
+    h(Note, props),
   ];
   const kind = `field choice${facts.refusal ? " refused" : ""}${facts.from ? " lent" : ""}`;
   if (options.length > FEW)

@@ -5,26 +5,29 @@ import { ChoiceField } from "./choice.mjs";
 import { factsOf } from "./facts.mjs";
 import { combobox, offered, Picks } from "./picks.mjs";
 import { RowsField } from "./rows.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /**
  * @typedef {import("../shapes").State} State
  * @typedef {import("../shapes").Given} Given
- * @typedef {{ given: Given, state: State, acts: import("../shapes").Acts }} Props
+ * @typedef {import("./facts.mjs").Facts & { given: Given, acts: import("../shapes").Acts, held: string }} Props
+ *   `held`: what of it is in hand
  */
 
-/** One given as a labelled field of its kind. @param {Props} props */
-export function Field(props) {
-  if (props.given.kind === "choice" && !props.given.search) return h(ChoiceField, props);
-  if (props.given.kind === "rows") return h(RowsField, props);
-  return h(TextField, props);
+/** One given as a labelled field of its kind. @param {{ given: Given, state: State, acts: import("../shapes").Acts }} props */
+export function Field({ given, state, acts }) {
+  const facts = factsOf(state, given);
+  const told = { ...facts, given, acts, held: state.focus.split(".")[0] === given.name ? state.focus : "" };
+  if (given.kind === "choice" && !given.search) return h(ChoiceField, told);
+  if (given.kind === "rows") return h(RowsField, told);
+  return h(TextField, { ...told, found: offered(told), currency: given.kind === "money" ? state.bench.currency : "" });
 }
 
-/** @param {Props} props */
-function TextField(props) {
-  const { given, state, acts } = props;
-  const facts = factsOf(state, given);
-  const found = offered(props, facts.text);
-  const held = state.focus === given.name;
+const TextField = whenChanged(typedIn);
+
+/** @param {Props & { found: { key: string, label: string }[], currency: string }} props */
+function typedIn(props) {
+  const { given, acts, held, found, currency, ...facts } = props;
   const kind = [
     "field",
     given.kind,
@@ -41,7 +44,7 @@ function TextField(props) {
     h(
       "div",
       { class: "line" },
-      given.kind === "money" && state.bench.currency && h("span", { class: "unit" }, state.bench.currency),
+      currency && h("span", { class: "unit" }, currency),
       h("input", {
         ...common(given, facts),
         ...(given.search && combobox(props, found.length > 0)),
@@ -53,10 +56,10 @@ function TextField(props) {
         },
       }),
       given.unit && !facts.answered && h("span", { class: "unit" }, given.unit),
-      h(Tag, { given, facts }),
+      h(Tag, props),
     ),
-    given.search && h(Picks, { ...props, found }),
-    h(Note, { given, facts, acts }),
+    given.search && h(Picks, { given, acts, found }),
+    h(Note, props),
   );
 }
 

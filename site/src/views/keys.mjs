@@ -4,39 +4,45 @@ import { keysFor } from "../state-keys.mjs";
 import { standing } from "../state.mjs";
 import { mainOf } from "./answers.mjs";
 import { Measure } from "./measure.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
 
 /** Our own keys above the bottom edge while a field is in hand, and the answer as it stands. @param {Props} props */
 export function KeyRow({ state, acts }) {
-  const rows = keysFor(inHand(state), state.bench);
-  if (!rows.length) return h("section", { class: "keys", hidden: true });
+  const { bench } = state;
+  const entry = inHand(state);
+  if (!keysFor(entry, bench).length) return h("section", { class: "keys", hidden: true });
   return h(
     "section",
     { class: "keys", "aria-label": "Keys for fractions and units", onPointerDown: stay },
     h(Glance, { state }),
-    rows.map((row, at) =>
-      h(
-        "div",
-        { class: "keyrow", key: at },
-        row.map((key) =>
-          h(
-            "button",
-            {
-              type: "button",
-              key: key.name,
-              class: ["key", key.mark && "of-rule", key.act && "act", key.label.length > 3 && !key.mark && "word"]
-                .filter(Boolean)
-                .join(" "),
-              tabIndex: -1,
-              "aria-label": key.name,
-              onClick: () => acts.press(key),
-            },
-            h(Measure, { text: key.label }),
-          ),
-        ),
-      ),
-    ),
+    h(Rows, { entry, bench, acts }),
+  );
+}
+
+const Rows = whenChanged(inRows);
+
+/** @param {{ entry: Parameters<typeof keysFor>[0], bench: import("../shapes").Bench, acts: import("../shapes").Acts }} props */
+function inRows({ entry, bench, acts }) {
+  return keysFor(entry, bench).map((row, at) =>
+    h("div", { class: "keyrow", key: at }, row.map((key) => h(Key, { key: key.name, told: key, acts }))),
+  );
+}
+
+/** @param {{ told: import("../shapes").Key, acts: import("../shapes").Acts }} props */
+function Key({ told, acts }) {
+  const kind = ["key", told.mark && "of-rule", told.act && "act", told.label.length > 3 && !told.mark && "word"];
+  return h(
+    "button",
+    {
+      type: "button",
+      class: kind.filter(Boolean).join(" "),
+      tabIndex: -1,
+      "aria-label": told.name,
+      onClick: () => acts.press(told),
+    },
+    h(Measure, { text: told.label }),
   );
 }
 

@@ -1,11 +1,14 @@
 import { h } from "preact";
+import { whenChanged } from "./unchanged.mjs";
 
 const PART = /(\d+)\/(\d+)/;
 const TAIL = /^([−\d][\d\s/.,]*?)\s([a-z]+(?: feet)?|c?m³)$/;
 
-/** A figure as it stands on a rule: fractions set as fractions, the unit smaller. Reads aloud and copies as the plain text.
- * @param {{ text: string }} props */
-export function Measure({ text }) {
+/** A figure as it stands on a rule: fractions set as fractions, the unit smaller. Reads aloud and copies as the plain text. */
+export const Measure = whenChanged(measured);
+
+/** @param {{ text: string }} props */
+function measured({ text }) {
   const [, number, unit] = TAIL.exec(text) ?? [, text, ""];
   return h(
     "span",

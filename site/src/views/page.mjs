@@ -7,6 +7,7 @@ import { rule } from "./measure.mjs";
 import { Settings } from "./settings.mjs";
 import { Renewal, Status } from "./status.mjs";
 import { SumPage } from "./sum.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
 
@@ -20,7 +21,7 @@ export function Page({ state, acts }) {
       { id: "main", tabIndex: -1 },
       state.page === "index" ? h(Home, { state, acts }) : h(SumPage, { state, acts }),
     ),
-    h(Foot, { state }),
+    h(Foot, { keeps: state.keeps, page: state.page, isSum: !!state.sum }),
     h(Settings, { bench: state.bench, look: state.look, acts }),
     h(NumberSheet, { state, acts }),
     h(KeyRow, { state, acts }),
@@ -45,12 +46,14 @@ function Head({ state, acts }) {
   );
 }
 
-/** @param {{ state: import("../shapes").State }} props */
-function Foot({ state }) {
+const Foot = whenChanged(footed);
+
+/** @param {{ keeps: boolean, page: string, isSum: boolean }} props */
+function footed({ keeps, page, isSum }) {
   return h(
     "footer",
     { class: "foot" },
-    !state.keeps &&
+    !keeps &&
       h("p", null, "This browser keeps nothing between visits, so what you type is lost when the page is closed."),
     h(
       "p",
@@ -62,8 +65,8 @@ function Foot({ state }) {
     h(
       "p",
       { class: "papers" },
-      state.sum && h("a", { href: "#sources" }, "Where this sum comes from"),
-      h("a", { href: `about/${state.page}.html` }, state.sum ? "How far to trust it" : "How far each sum is to be trusted"),
+      isSum && h("a", { href: "#sources" }, "Where this sum comes from"),
+      h("a", { href: `about/${page}.html` }, isSum ? "How far to trust it" : "How far each sum is to be trusted"),
       h("a", { href: "licences.txt" }, "Licences, and where the source texts are"),
     ),
   );

@@ -3,13 +3,16 @@
 import { h } from "preact";
 import { isNamed, picks } from "../state-picks.mjs";
 
-/** @typedef {import("./field.mjs").Props} Props */
+/** @typedef {Pick<import("./field.mjs").Props, "given" | "acts">} Props */
 /** @typedef {KeyboardEvent & { currentTarget: HTMLElement }} Press */
 
-/** Is the list of names open? Not once a whole name stands in the field. @param {Props} props @param {string} text */
-export function offered({ given, state }, text) {
-  const options = given.options ?? [];
-  return given.search && state.focus === given.name && !isNamed(options, text) ? picks(options, text) : [];
+/** @type {{ key: string, label: string }[]} */
+const NONE = [];
+
+/** Is the list of names open? Not once a whole name stands in the field. @param {import("./field.mjs").Props} props */
+export function offered({ given, held, text }) {
+  const options = given.options ?? NONE;
+  return given.search && held && !isNamed(options, text) ? picks(options, text) : NONE;
 }
 
 /** @param {Props & { found: { key: string, label: string }[] }} props */

@@ -2,14 +2,16 @@ import { h } from "preact";
 import { padFor } from "../state-keys.mjs";
 import { cells, changed, kept } from "../state-rows.mjs";
 import { Note, Tag } from "./about.mjs";
-import { factsOf } from "./facts.mjs";
+import { whenChanged } from "./unchanged.mjs";
 
 /** @typedef {import("../shapes").Given} Given */
 
-/** A list of like things: a row each, a cell a column, rows added and taken away.
- * @param {import("./field.mjs").Props} props */
-export function RowsField({ given, state, acts }) {
-  const facts = factsOf(state, given);
+/** A list of like things: a row each, a cell a column, rows added and taken away. */
+export const RowsField = whenChanged(rowByRow);
+
+/** @param {import("./field.mjs").Props} props */
+function rowByRow(props) {
+  const { given, acts, held, ...facts } = props;
   const columns = given.columns ?? [];
   const rows = cells(facts.text || given.default, columns.length, columns[0]?.kind === "text");
   const put = (/** @type {string[][]} */ next) => acts.type(given.name, kept(next));
@@ -22,14 +24,14 @@ export function RowsField({ given, state, acts }) {
     "fieldset",
     { class: kind, "aria-describedby": `n-${given.name}` },
     h("legend", null, given.label),
-    h(Tag, { given, facts: { ...facts, read: "" } }),
+    h(Tag, { ...props, read: "" }),
     rows.map((row, at) =>
       h(Row, {
         given,
         columns,
         row,
         at,
-        held: state.focus,
+        held,
         only: rows.length === 1,
         type: (place, text) => put(changed(rows, at, place, text)),
         drop: () => {
@@ -39,7 +41,7 @@ export function RowsField({ given, state, acts }) {
       }),
     ),
     h("button", { type: "button", class: "key wide", onClick: add, id: `add-${given.name}` }, "Add a row"),
-    h(Note, { given, facts, acts }),
+    h(Note, props),
   );
 }
 

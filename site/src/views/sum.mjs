@@ -9,6 +9,7 @@ import { Jump } from "./jump.mjs";
 import { Parts } from "./parts.mjs";
 import { Shelf } from "./shelf.mjs";
 import { Glance } from "./keys.mjs";
+import { whenChanged } from "./unchanged.mjs";
 import { Sources, Working } from "./working.mjs";
 
 /** @typedef {{ state: import("../shapes").State, acts: import("../shapes").Acts }} Props */
@@ -47,7 +48,7 @@ export function SumPage({ state, acts }) {
       state.kept && h(Parts, { state, acts }),
       h(Answers, { state, acts }),
       h(Tables, { state }),
-      h(CarryOn, { state }),
+      h(CarryOn, { sums: state.catalogue.sums, links: shown.answer.carry_on }),
       h(Working, { lines: shown.answer.working, open: state.wide }),
       h(Sources, { sum }),
     ),
@@ -69,8 +70,10 @@ function Apart({ figure, sheet, how }) {
   return h("figure", { class: `board apart ${how}` }, h(Drawing, { figure, sheet, held: "", touch: noTouch, name: "apart" }));
 }
 
+const Opening = whenChanged(opened);
+
 /** @param {{ sum: import("../shapes").Sum, moments: { id: string, title: string }[] }} props */
-function Opening({ sum, moments }) {
+function opened({ sum, moments }) {
   const moment = moments.find(({ id }) => id === sum.moment);
   return h(
     "header",

@@ -1,7 +1,13 @@
 import { Component } from "preact";
 
+/** Whether one has something that the other has not, or has otherwise. @param {any} one @param {any} other */
+function lacks(one, other) {
+  for (const name in one) if (one[name] !== other[name]) return true;
+  return false;
+}
+
 /**
- * A view that is gone through again only when one of its props is another: for what is large and seldom changes.
+ * A view that is gone through again only when one of its props is another: after a keystroke most of a page is as it was.
  * @template P
  * @param {(props: P) => import("preact").ComponentChild} view
  * @returns {import("preact").ComponentClass<P>}
@@ -10,8 +16,7 @@ export function whenChanged(view) {
   return class extends Component {
     /** @param {Readonly<P>} next */
     shouldComponentUpdate(next) {
-      const names = /** @type {(keyof P)[]} */ (Object.keys({ ...this.props, ...next }));
-      return names.some((name) => next[name] !== /** @type {P} */ (this.props)[name]);
+      return lacks(next, this.props) || lacks(this.props, next);
     }
 
     render() {
