@@ -31,6 +31,15 @@ def test_our_keys_leave_the_caret_and_count_marks(page: Page, address: str) -> N
     expect(page.locator("#f-run")).to_have_value("30 cm")
 
 
+def test_the_answer_stands_over_the_keys_while_one_types(page: Page, address: str) -> None:
+    """Its name and its figure, as they are lower down."""
+    opened(page, address, "slope.html").locator("#f-rise").tap()
+    page.keyboard.type("12 in")
+    expect(page.locator(".keys .glance strong")).to_have_text("45.0°", timeout=SOON)
+    expect(page.locator(".keys .glance")).to_contain_text("Angle")
+    expect(page.locator(".keys .glance")).to_be_in_viewport()
+
+
 def test_the_keys_of_a_row_stand_level(page: Page, address: str) -> None:
     """Those that count marks with the others, all of one height."""
     opened(page, address, "slope.html").locator("#f-rise").tap()
