@@ -102,7 +102,6 @@ OPTIONS = tuple(Option(key, case.label) for key, case in CASES.items())
 
 
 @cache
-@cache
 def coefficient(case: str) -> Fraction:
     """Table 9-1's coefficient of a case, for the place that bends most."""
     return tables.figure(next(row for row in tables.rows("beams") if row["case"] == case)).value

@@ -3,7 +3,7 @@
 // pages never mix. A page that has no copy yet is asked of the host; while the service worker is awake it answers for pages itself,
 // and says so when one is not here.
 import { abreast } from "./abreast.mjs";
-import { LANES, hashOf } from "./store.mjs";
+import { hashOf } from "./store.mjs";
 
 /** @typedef {import("./store.mjs").File} File */
 /** @typedef {import("./store.mjs").Store} Store */
@@ -47,7 +47,7 @@ export class Opening {
     if (!this.known) return;
     const cache = await caches.open(this.name);
     const copies = files.filter(({ url }) => OPENS.test(url)).flatMap((file) => addresses(file).map((to) => ({ file, to })));
-    await abreast(copies, LANES, ({ file, to }) => copy(store, cache, file, new URL(to, this.base).href));
+    await abreast(copies, ({ file, to }) => copy(store, cache, file, new URL(to, this.base).href));
   }
 
   /** Let go of what other releases were opened with. */

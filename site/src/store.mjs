@@ -2,8 +2,6 @@
 // and nothing is believed to be here that has not been read back and reckoned again.
 import { abreast } from "./abreast.mjs";
 
-export const LANES = 6; // as many as a browser asks of one host at a time
-
 /**
  * @typedef {object} File A line of the list that the build writes.
  * @property {string} url from the folder that the pages are in
@@ -120,7 +118,7 @@ export class Store {
     const total = missing.reduce((sum, file) => sum + file.bytes, 0);
     let done = 0;
     if (total) tell(done, total);
-    await abreast(missing, LANES, async (file) => {
+    await abreast(missing, async (file) => {
       await this.fetch(file);
       if (!(await this.whole(file))) throw new Error(`${file.url} could not be read back`);
       tell((done += file.bytes), total);
@@ -131,7 +129,7 @@ export class Store {
   async missing(files) {
     /** @type {Map<string, File>} */
     const found = new Map();
-    await abreast(files, LANES, async (file) => void ((await this.whole(file)) || found.set(file.hash, file)));
+    await abreast(files, async (file) => void ((await this.whole(file)) || found.set(file.hash, file)));
     return [...found.values()].sort((a, b) => a.bytes - b.bytes);
   }
 
