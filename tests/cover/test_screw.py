@@ -1,5 +1,6 @@
 """Screw: numbers, holes on the right side of their drills, and a length that grips and stays inside."""
 
+from collections.abc import Callable
 from fractions import Fraction
 
 import pytest
@@ -8,8 +9,11 @@ from hypothesis import strategies as st
 
 import calc
 from calc import Refused, tables
+from calc.sums import _drills
 from calc.sums._screw import LENGTHS
 from calc.units import MM_PER_INCH
+
+RACKS = (_drills.inch, _drills.metric, _drills.halves, _drills.numbered)
 
 
 def screwed(**entries: str) -> calc.Result:
@@ -25,6 +29,13 @@ def test_drills_keep_their_side_and_come_near(tenths: int) -> None:
     for hole, drill in (("pilot_soft", "soft_size"), ("pilot_hard", "hard_size")):
         assert 0 <= found[hole] - found[drill] < Fraction(1, 10)
     assert Fraction(2, 10) <= found["clear_size"] - found["diameter"] < Fraction(3, 10)
+
+
+@pytest.mark.parametrize("rack", RACKS, ids=lambda one: one.__name__)
+def test_a_rack_stands_thinnest_first(rack: Callable[[], tuple[_drills.Drill, ...]]) -> None:
+    """As it is looked through: no drill out of its place, and no two alike."""
+    sizes = [drill.diameter for drill in rack()]
+    assert sizes == sorted(set(sizes))
 
 
 @given(number=st.integers(0, 24), held=st.integers(2, 100), second=st.integers(10, 200))
